@@ -1,0 +1,225 @@
+import type { Block, Statement, Token } from '../../../grammar/tree';
+import { nearest } from '../quantity';
+import { Cursor, type TermFault } from './terms';
+import { type Form, isPositional, type Place, type Slot, type Vocabulary, type Word } from './vocabulary';
+
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A statement with its meaning: its word, its terms as values, its block bound in turn. */
+export interface Bound {
+  readonly item: Statement;
+  readonly place: Place;
+  /** Null where no such word may stand there; the statement is then passed over by everything but its own finding. */
+  readonly word: Word | null;
+  readonly label: (Span & { readonly text: string }) | null;
+  readonly values: Readonly<Record<string, unknown>>;
+  /** Where each value stands in the statement, its key included. */
+  readonly spans: Readonly<Record<string, Span>>;
+  readonly block: readonly Bound[];
+  readonly faults: readonly TermFault[];
+}
+
+const end = (token: Token): number => token.at + token.text.length;
+
+/** The name under which a slot's value stands, with its key cut into words; made once a form. */
+interface Key {
+  readonly name: string;
+  readonly slot: Slot;
+  readonly words: readonly string[];
+}
+const keysOf = new WeakMap<Form, readonly Key[]>();
+function keys(form: Form): readonly Key[] {
+  let found = keysOf.get(form);
+  if (!found) {
+    found = Object.entries(form)
+      .filter(([, slot]) => !isPositional(slot))
+      .map(([name, slot]) => ({ name, slot, words: (slot as { key: string }).key.split(' ') }))
+      .sort((a, b) => b.words.length - a.words.length);
+    keysOf.set(form, found);
+  }
+  return found;
+}
+
+/** The slot whose key begins at a token, if what follows can be its term. */
+function keyAt(forms: readonly Form[], tokens: readonly Token[], index: number): Key | undefined {
+  let weak: Key | undefined;
+  for (const form of forms) {
+    for (const key of keys(form)) {
+      if (!key.words.every((word, k) => tokens[index + k]?.kind === 'word' && tokens[index + k]!.text === word)) continue;
+      const term = (key.slot as { term: { starts(token: Token): boolean } | null }).term;
+      const following = tokens[index + key.words.length];
+      if (!term || (following && term.starts(following))) return key;
+      weak ??= key;
+    }
+  }
+  // `per zone` is no `per "…"`; but `at` at the line's end is an `at` that still wants its term.
+  return weak && (tokens[index + weak.words.length] === undefined || weak.words[0] !== 'per') ? weak : undefined;
+}
+
+export interface Terms {
+  readonly values: Record<string, unknown>;
+  readonly spans: Record<string, Span>;
+  readonly faults: TermFault[];
+}
+
+/** Reads terms by a form: positional ones in order, clauses in any order, commas between them as the author likes. */
+export function readTerms(form: Form, common: Form, tokens: readonly Token[], whole: Span, partial = false): Terms {
+  const values: Record<string, unknown> = {};
+  const spans: Record<string, Span> = {};
+  const faults: TermFault[] = [];
+  const forms = [form, common];
+  const cursor = new Cursor(tokens, (index) => keyAt(forms, tokens, index) !== undefined);
+  const positional = Object.entries(form).filter(([, slot]) => isPositional(slot));
+  let position = 0;
+  const take = (name: string, slot: Slot, from: number): void => {
+    if (!slot.term) {
+      values[name] = true;
+      spans[name] = { from, to: end(tokens[cursor.index - 1]!) };
+      return;
+    }
+    const reading = slot.term.read(cursor);
+    if ('fault' in reading) {
+      const { fault } = reading;
+      const last = tokens[cursor.index - 1];
+      faults.push(fault.from >= 0 ? fault : { ...fault, from: last ? last.at : whole.from, to: last ? end(last) : whole.to });
+    } else {
+      if (name in values) faults.push({ name: 'said-twice', message: 'This is said twice in one statement.', from, to: end(tokens[cursor.index - 1]!), instead: [] });
+      values[name] = reading.value;
+      spans[name] = { from, to: end(tokens[cursor.index - 1]!) };
+    }
+  };
+  while (!cursor.done) {
+    const token = cursor.peek()!;
+    if (token.kind === 'comma') {
+      cursor.next();
+      continue;
+    }
+    const before = cursor.index;
+    const key = keyAt(forms, tokens, cursor.index);
+    if (key) {
+      cursor.index += key.words.length;
+      take(key.name, key.slot, token.at);
+      continue;
+    }
+    while (position < positional.length) {
+      const slot = positional[position]![1];
+      if (!('optional' in slot && slot.optional) || slot.term!.starts(token)) break;
+      position++;
+    }
+    const here = positional[position];
+    if (here) {
+      position++;
+      take(here[0], here[1], token.at);
+      if (cursor.index === before) cursor.next();
+      continue;
+    }
+    // Nothing takes this token: one fault for the whole run up to the next clause, with the nearest key.
+    const from = token.at;
+    do cursor.next();
+    while (!cursor.atStop && cursor.peek()?.kind !== 'comma');
+    const near = token.kind === 'word' ? nearest(token.text, forms.flatMap((each) => keys(each).map((known) => known.words[0]!))) : undefined;
+    faults.push({
+      name: 'unexpected-term',
+      message: `"${token.text}" cannot stand here${near ? `; the nearest is "${near}"` : ''}.`,
+      from, to: near ? end(token) : end(tokens[cursor.index - 1]!), instead: near ? [near] : [],
+    });
+  }
+  if (!partial && faults.length === 0) {
+    for (const [name, slot] of Object.entries(form)) {
+      const wanted = isPositional(slot) ? !slot.optional : slot.required;
+      if (!wanted || name in values) continue;
+      const shape = isPositional(slot) ? slot.term.shape : `${(slot as { key: string }).key} ${slot.term?.shape ?? ''}`.trim();
+      faults.push({ name: 'missing-term', message: `Missing here: ${shape} (${slot.meaning}).`, ...whole, instead: [] });
+    }
+  }
+  return { values, spans, faults };
+}
+
+/** Binds statements to the vocabulary; remembers each statement's meaning by the statement itself. */
+export class Binder {
+  private readonly kept = new WeakMap<Statement, Bound>();
+  private readonly blocks = new WeakMap<Block, readonly Bound[]>();
+
+  constructor(readonly vocabulary: Vocabulary) {}
+
+  statements(items: Block['items'], place: Place): readonly Bound[] {
+    const bound: Bound[] = [];
+    for (const item of items) if (item.kind === 'statement') bound.push(this.statement(item, place));
+    return bound;
+  }
+
+  statement(item: Statement, place: Place): Bound {
+    const known = this.kept.get(item);
+    if (known && known.place === place) return known;
+    const bound = this.bind(item, place);
+    this.kept.set(item, bound);
+    return bound;
+  }
+
+  private block(block: Block, place: Place): readonly Bound[] {
+    let bound = this.blocks.get(block);
+    if (!bound) {
+      bound = this.statements(block.items, place);
+      this.blocks.set(block, bound);
+    }
+    return bound;
+  }
+
+  private bind(item: Statement, place: Place): Bound {
+    const labelToken = item.label;
+    const label = labelToken ? { text: labelToken.text, from: labelToken.at, to: end(labelToken) } : null;
+    const token = item.word;
+    if (!token) return { item, place, word: null, label, values: {}, spans: {}, block: [], faults: [] };
+    const whole = { from: token.at, to: end(token) };
+    // A change's block holds clauses of the step that it changes; only that step can read them.
+    if (place === 'change') return { item, place, word: null, label, values: {}, spans: {}, block: [], faults: [] };
+    const word = this.vocabulary.word(place, token.text);
+    if (!word) return { item, place, word: null, label, values: {}, spans: {}, block: [], faults: [this.unknown(token, place)] };
+    const named = this.vocabulary.named.get(place) === word;
+    const { values, spans, faults } = readTerms(word.form, this.vocabulary.common, item.terms, whole);
+    if (label && word.label === 'never' && !named) {
+      faults.push({ name: 'label-not-here', message: `"${token.text}" takes no label.`, from: label.from, to: label.to, instead: [] });
+    }
+    if (item.block && !word.block) {
+      const brace = item.head.findLast((each) => each.kind === 'open');
+      faults.push({ name: 'block-not-here', message: `"${token.text}" takes no block.`, from: brace?.at ?? whole.from, to: brace ? end(brace) : whole.to, instead: [] });
+    }
+    if (!item.block && word.blockNeeded) {
+      faults.push({ name: 'missing-block', message: `"${token.text}" needs a block: { … }.`, ...whole, instead: [] });
+    }
+    const block = item.block && word.block ? this.block(item.block, word.block) : [];
+    return { item, place, word, label, values, spans, block, faults };
+  }
+
+  private unknown(token: Token, place: Place): TermFault {
+    const here = [...this.vocabulary.at(place).keys()];
+    const near = nearest(token.text, here);
+    const elsewhere = this.vocabulary.anywhere(token.text)[0];
+    const where = elsewhere ? ` It belongs in ${elsewhere.places.map((each) => (each === 'file' ? 'the file itself' : `a ${each} block`)).join(' or ')}.` : '';
+    return {
+      name: 'unknown-word',
+      message: `"${token.text}" is no word of a ${place === 'file' ? 'plan file' : `${place} block`}${near ? `; the nearest is "${near}"` : ''}.${where}`,
+      from: token.at, to: end(token), instead: near ? [near] : [],
+    };
+  }
+}
+
+/** Statements of a block whose word may stand once and stands again, each with the first one. */
+export function repeatedOnce(block: readonly Bound[]): readonly { again: Bound; first: Bound }[] {
+  const seen = new Map<Word, Bound>();
+  const found: { again: Bound; first: Bound }[] = [];
+  for (const each of block) {
+    if (!each.word?.once) continue;
+    const before = seen.get(each.word);
+    if (before) found.push({ again: each, first: before });
+    else seen.set(each.word, each);
+  }
+  return found;
+}
+
+/** The first statement of a word in a block. */
+export const child = (block: readonly Bound[], word: string): Bound | undefined => block.find((each) => each.word?.word === word);
+export const children = (block: readonly Bound[], word: string): readonly Bound[] => block.filter((each) => each.word?.word === word);
