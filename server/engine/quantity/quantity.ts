@@ -1,8 +1,28 @@
 /** What a number measures. Points and differences are different kinds, so that one cannot stand for the other. */
 export type Kind =
-  | 'length' | 'area' | 'volume' | 'mass' | 'time' | 'temperature' | 'temperature-difference'
-  | 'pressure' | 'pressure-difference' | 'volume-flow' | 'mass-flow' | 'velocity' | 'density' | 'mass-per-length'
-  | 'power' | 'energy' | 'share' | 'acid-number' | 'torque' | 'viscosity' | 'count' | 'enthalpy' | 'conductance'
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'mass'
+  | 'time'
+  | 'temperature'
+  | 'temperature-difference'
+  | 'pressure'
+  | 'pressure-difference'
+  | 'volume-flow'
+  | 'mass-flow'
+  | 'velocity'
+  | 'density'
+  | 'mass-per-length'
+  | 'power'
+  | 'energy'
+  | 'share'
+  | 'acid-number'
+  | 'torque'
+  | 'viscosity'
+  | 'count'
+  | 'enthalpy'
+  | 'conductance'
   | 'charge-per-volume';
 
 /**
