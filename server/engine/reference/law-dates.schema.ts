@@ -1,0 +1,18 @@
+import { z } from 'zod';
+
+/** Rules that begin on a date. `verified` is false until somebody has read the rule itself. */
+export const lawDatesTable = z.object({
+  rows: z.array(
+    z.object({
+      name: z.string().regex(/^[a-z0-9-]+$/),
+      from: z.iso.date(),
+      subject: z.string().min(10),
+      limit: z.number().nullable(),
+      citation: z.string().min(5),
+      confidence: z.enum(['published', 'computed', 'practice', 'memory']),
+      verified: z.boolean(),
+    }),
+  ),
+});
+
+export type LawDatesTable = z.infer<typeof lawDatesTable>;
