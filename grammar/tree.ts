@@ -30,7 +30,15 @@ export interface Token {
 
 /** A fault of the text itself, at a range within the item that carries it. */
 export interface SyntaxFault {
-  readonly name: 'unclosed-brace' | 'unclosed-quote' | 'stray-brace' | 'unreadable-text' | 'text-after-block' | 'missing-word' | 'too-deep' | 'too-large';
+  readonly name:
+    | 'unclosed-brace'
+    | 'unclosed-quote'
+    | 'stray-brace'
+    | 'unreadable-text'
+    | 'text-after-block'
+    | 'missing-word'
+    | 'too-deep'
+    | 'too-large';
   readonly message: string;
   readonly from: number;
   readonly to: number;

@@ -1,0 +1,27 @@
+/** Text to tree and back. Knows nothing of what the words mean. */
+import { parseText } from './parse';
+import { print } from './print';
+import { createTokenizer } from './tokens';
+import type { Tree } from './tree';
+
+export { print, textOf } from './print';
+export type { Blank, Block, Item, Statement, Stray, SyntaxFault, Token, TokenKind, Tree } from './tree';
+
+export interface Grammar {
+  /** Reads any text; never throws. */
+  parse(text: string): Tree;
+  /** The tree after the characters `from`..`to` (absolute, UTF-16 units) were replaced by `inserted`. */
+  edit(tree: Tree, from: number, to: number, inserted: string): Tree;
+}
+
+/** A grammar in which these words, after a number, are units; longer ones win over shorter ones. */
+export function createGrammar(unitWords: readonly string[]): Grammar {
+  const tokenize = createTokenizer(unitWords);
+  return {
+    parse: (text) => parseText(text, tokenize),
+    edit(tree, from, to, inserted) {
+      const text = print(tree);
+      return parseText(text.slice(0, from) + inserted + text.slice(to), tokenize);
+    },
+  };
+}
