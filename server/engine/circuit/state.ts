@@ -1,0 +1,151 @@
+import type { Graph } from './graph';
+
+/**
+ * How the plant stands between two steps: for each part what it holds, whether it is in place, wet, proven; for each end
+ * whether its joint is made and what closes it. Immutable; a step makes a new one that shares all that it left alone.
+ */
+
+/** The step that made something so. Compared by identity; null means "as the plan begins". */
+export interface Cause {
+  /** The step as the sheet and the messages name it. */
+  readonly text: string;
+}
+
+export interface Contents {
+  readonly gas: 'refrigerant' | 'air' | 'nitrogen' | 'vacuum';
+  /** The refrigerant, also the trace of it that nitrogen or a rough vacuum still carries. */
+  readonly refrigerant: string | null;
+  /** Pa absolute. */
+  readonly low: number;
+  readonly high: number;
+  readonly liquid: boolean;
+  readonly since: Cause | null;
+}
+
+/** A passed test: at which pressure or level (Pa absolute) and by which step. */
+export interface Proof {
+  readonly level: number;
+  readonly by: Cause;
+}
+
+export interface PartState {
+  /** `old`: what stood there before the job (also a kept part); `none`: off; `new`: the new one, or the kept one put back. */
+  readonly mounted: 'old' | 'none' | 'new';
+  /** By passage. */
+  readonly contents: readonly Contents[];
+  /** Of a part that can shut. */
+  readonly position: 'open' | 'shut' | 'control' | null;
+  /** What holds a powered or pressure-driven valve open: magnet, stem. */
+  readonly heldBy: string | null;
+  readonly wet: Cause | null;
+  readonly residue: { readonly oil: string | null; readonly acid: boolean };
+  /** The step since when air has been in it and no test has cleared it. */
+  readonly opened: Cause | null;
+  readonly tested: Proof | null;
+  readonly evacuated: Proof | null;
+  readonly decayTested: Proof | null;
+  readonly inspected: Cause | null;
+  readonly drained: Cause | null;
+  /** Flush passes through it since it was last dirtied, as walked. */
+  readonly flushes: number;
+  /** The last purge after a flush that was a final one. */
+  readonly finalPurge: Cause | null;
+  readonly cloth: Cause | null;
+  readonly provedZero: Cause | null;
+  readonly cores: 'in' | 'out';
+  /** The charge that it came with is still shut in behind its own valves. */
+  readonly ownCharge: boolean;
+  readonly renewed: Cause | null;
+  readonly wrapped: Cause | null;
+  readonly pluggedBySwab: Cause | null;
+}
+
+export interface Closure {
+  readonly kind: 'cap' | 'plug' | 'tape' | 'crimp' | 'choke' | 'pinch' | 'swab';
+  /** Diameter of the hole that it leaves, m; null where it shuts. */
+  readonly opening: number | null;
+  readonly by: Cause;
+}
+
+export interface EndState {
+  readonly attached: boolean;
+  readonly closure: Closure | null;
+  /** Of an end that has a valve of its own. */
+  readonly valve: 'open' | 'shut' | null;
+  readonly detachedBy: Cause | null;
+}
+
+export type Power = 'on' | 'controls' | 'locked-out';
+
+export interface Plant {
+  readonly graph: Graph;
+  readonly parts: readonly PartState[];
+  readonly ends: readonly EndState[];
+  readonly power: Power;
+  readonly running: boolean;
+  /** Parts locked out on their own. */
+  readonly lockedOut: ReadonlyMap<number, Cause>;
+  readonly powerBy: Cause | null;
+  /** What was put out of action, by name, and by which step. */
+  readonly bypassed: ReadonlyMap<string, Cause>;
+  /** Pa: the site's atmosphere. */
+  readonly atmosphere: number;
+}
+
+/** What the parts hold when the job begins. Pressures in Pa absolute. */
+export interface Start {
+  readonly atmosphere: number;
+  /** Refrigerant that is in now; null for a circuit that is empty. */
+  readonly refrigerant: string | null;
+  readonly oldOil: string | null;
+  readonly oilChanges: boolean;
+  readonly acid: boolean;
+  /** Saturation pressure of a refrigerant between the site's temperatures: [low, high]. */
+  pressureOf(refrigerant: string): readonly [number, number];
+}
+
+export function beginning(graph: Graph, start: Start): Plant {
+  const air = airOf(start.atmosphere, null);
+  const parts = graph.parts.map((part): PartState => {
+    const untouched = graph.circuits[part.circuit]?.untouched ?? false;
+    const mounted = part.standing === 'added' ? 'none' : 'old';
+    const charged: Contents = start.refrigerant === null ? air : filled(start.refrigerant, start.pressureOf(start.refrigerant), null);
+    const shuts = part.kind.shuts;
+    return {
+      mounted,
+      contents: Array.from({ length: part.ends.length / 2 }, () => charged),
+      position: shuts === undefined ? null
+        : part.standing === 'kept' && part.properties.closed ? 'shut'
+        : shuts === 'hand' ? 'open' : 'control',
+      heldBy: null, wet: null,
+      residue: { oil: start.oilChanges && !untouched ? start.oldOil : null, acid: start.acid && !untouched },
+      opened: null, tested: null, evacuated: null, decayTested: null, inspected: null, drained: null, flushes: 0, finalPurge: null,
+      cloth: null, provedZero: null, cores: 'in', ownCharge: false, renewed: null, wrapped: null, pluggedBySwab: null,
+    };
+  });
+  const ends = graph.ends.map((end): EndState => {
+    const part = graph.parts[end.part]!;
+    const shutNow = end.valve && part.properties.valves === 'closed' && part.standing === 'kept';
+    return { attached: parts[end.part]!.mounted !== 'none', closure: null, valve: end.valve ? (shutNow ? 'shut' : 'open') : null, detachedBy: null };
+  });
+  // Where a part is added, its neighbours were joined to each other: the joint was whole, so their ends count as made.
+  return {
+    graph, parts, ends, power: 'on', running: start.refrigerant !== null, lockedOut: new Map(), powerBy: null, bypassed: new Map(),
+    atmosphere: start.atmosphere,
+  };
+}
+
+export const airOf = (atmosphere: number, since: Cause | null): Contents => ({ gas: 'air', refrigerant: null, low: atmosphere, high: atmosphere, liquid: false, since });
+export const filled = (refrigerant: string, [low, high]: readonly [number, number], since: Cause | null): Contents => ({
+  gas: 'refrigerant', refrigerant, low, high, liquid: true, since,
+});
+
+/** What it holds, in a word or two, as the command line and the drawing say it. */
+export function holds(contents: Contents): string {
+  if (contents.gas === 'refrigerant') return contents.refrigerant ?? 'refrigerant';
+  if (contents.gas === 'nitrogen' && contents.refrigerant) return `nitrogen with ${contents.refrigerant}`;
+  return contents.gas;
+}
+
+export const sameContents = (a: Contents, b: Contents): boolean =>
+  a === b || (a.gas === b.gas && a.refrigerant === b.refrigerant && a.low === b.low && a.high === b.high && a.liquid === b.liquid && a.since === b.since);
