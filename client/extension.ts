@@ -1,0 +1,35 @@
+import * as vscode from 'vscode';
+import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import type { StartOptions } from '../server/editor/protocol';
+import { answerFileRequests, type Inside } from './files';
+import { Previews } from './preview';
+
+/** What `activate` returns: where the extension runs. */
+export interface Exported {
+  readonly host: 'node' | 'web';
+}
+
+const startOptions: StartOptions = { door: true };
+
+export const clientOptions: LanguageClientOptions = {
+  documentSelector: [{ language: 'jobplan' }],
+  initializationOptions: startOptions,
+};
+
+/** The part of the extension that is the same on the desktop and in the browser. */
+export async function start(
+  context: vscode.ExtensionContext,
+  client: BaseLanguageClient,
+  host: Exported['host'],
+  inside: Inside,
+): Promise<Exported> {
+  const previews = new Previews(client);
+  context.subscriptions.push(
+    { dispose: () => void client.stop() },
+    ...answerFileRequests(client, inside),
+    previews,
+    vscode.commands.registerCommand('jobplan.showProcedure', () => previews.show(vscode.window.activeTextEditor)),
+  );
+  await client.start();
+  return { host };
+}

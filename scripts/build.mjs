@@ -1,0 +1,38 @@
+// Bundles the client, the language server (for Node and for a web worker) and the command line into dist/.
+import { chmodSync, existsSync, mkdirSync, rmSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { build } from 'esbuild';
+
+const root = dirname(import.meta.dirname);
+const dist = join(root, 'dist');
+
+const common = {
+  absWorkingDir: root,
+  bundle: true,
+  minify: true,
+  sourcemap: 'external',
+  legalComments: 'none',
+  logLevel: 'warning',
+  // Fonts of the printed sheet travel inside the bundle, so that it is one file wherever it is put.
+  loader: { '.ttf': 'binary' },
+};
+const node = { ...common, format: 'cjs', platform: 'node', target: 'node20' };
+const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] };
+
+/** Each bundle: the file that it begins with, where it goes, and how it is made. */
+const bundles = [
+  { from: 'client/extension-node.ts', to: 'client-node.cjs', how: { ...node, external: ['vscode'] } },
+  { from: 'client/extension-web.ts', to: 'client-web.js', how: { ...web, format: 'cjs', external: ['vscode'] } },
+  { from: 'server/editor/main-node.ts', to: 'server.js', how: node },
+  // A worker's main script is loaded by itself, so it must not be wrapped for `require`.
+  { from: 'server/editor/main-web.ts', to: 'server-web.js', how: { ...web, format: 'iife' } },
+  { from: 'server/command/main.ts', to: 'jobplan.js', how: { ...node, banner: { js: '#!/usr/bin/env node' } } },
+];
+
+rmSync(dist, { recursive: true, force: true });
+mkdirSync(dist);
+const made = bundles.filter(({ from }) => existsSync(join(root, from)));
+for (const { from } of bundles) if (!existsSync(join(root, from))) console.log(`build: ${from} is not there, left out`);
+await Promise.all(made.map(({ from, to, how }) => build({ ...how, entryPoints: [from], outfile: join(dist, to) })));
+if (existsSync(join(dist, 'jobplan.js'))) chmodSync(join(dist, 'jobplan.js'), 0o755);
+console.log(`build: ${made.map(({ to }) => to).join(', ')} in dist/`);

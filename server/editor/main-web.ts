@@ -1,0 +1,8 @@
+import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
+import { Workspace } from '../engine/workspace';
+import { features } from './features/all';
+import { serve } from './serve';
+
+const scope = globalThis as unknown as DedicatedWorkerGlobalScope;
+const connection = createConnection(new BrowserMessageReader(scope), new BrowserMessageWriter(scope));
+serve(connection, { makeWorkspace: () => new Workspace(), features });

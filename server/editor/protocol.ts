@@ -1,0 +1,31 @@
+/** What client and server say to each other beyond the language-server protocol. */
+
+/** What the client tells the server when it starts it. */
+export interface StartOptions {
+  /** True when the client answers the two requests of the file door, so that the server leaves the disk alone. */
+  readonly door: boolean;
+}
+
+/** Server to client: the addresses of all job plan files in the workspace folders. No parameters; answers `string[]`. */
+export const listRequest = 'jobplan/list';
+
+/** Server to client: the text of one file, or null when it is not there or not inside a workspace folder. */
+export const readRequest = 'jobplan/read';
+
+export interface ReadParameters {
+  readonly uri: string;
+}
+
+/** Client to server: the printed procedure of the plan in a file. Answers a `Sheet`, or null when there is no plan. */
+export const sheetRequest = 'jobplan/sheet';
+
+export interface SheetParameters {
+  readonly uri: string;
+}
+
+export interface Sheet {
+  /** A fragment of HTML without scripts; an element that prints a line of the plan says so in `data-line` (from zero). */
+  readonly html: string;
+  /** The version of the document that was printed; null when the file is not open. */
+  readonly version: number | null;
+}

@@ -1,0 +1,127 @@
+import type { Connection, Diagnostic } from 'vscode-languageserver';
+import { diagnosticsOf } from './diagnostics';
+import type { Snapshot } from './engine';
+import type { Folder } from './folder';
+import { type Log, later } from './turns';
+
+/** Milliseconds of work on other files after which a waiting key press or request gets its turn. */
+const slice = 8;
+/** Turns that a publication waits at most while further changes keep coming in. */
+const mostTurns = 20;
+
+/**
+ * Publishes findings without being asked: the changed document at once, then every other file of its folder, open or
+ * closed, that the change may have touched. Changes that are already queued are taken in first.
+ */
+export class Publisher {
+  /** Changed documents whose findings are to go out first. */
+  private readonly urgent = new Map<Folder, Set<string>>();
+  /** The other files of folders in which something changed. */
+  private readonly others = new Map<Folder, Set<string>>();
+  /** What was published last for an address, so that nothing is said twice. */
+  private readonly said = new Map<string, { folder: Folder; version: number | undefined; text: string }>();
+  private waiting = false;
+  private changes = 0;
+
+  constructor(
+    private readonly connection: Connection,
+    private readonly log: Log,
+  ) {}
+
+  /** A document changed: its findings go out in this turn, those of the rest of its folder when there is time. */
+  changed(folder: Folder, path: string): void {
+    add(this.urgent, folder, path);
+    this.everything(folder);
+  }
+
+  /** Files came or went: all findings of the folder are looked at again. */
+  everything(folder: Folder): void {
+    for (const path of folder.paths) add(this.others, folder, path);
+    this.changes += 1;
+    if (this.waiting) return;
+    this.waiting = true;
+    this.wait(this.changes, 0);
+  }
+
+  /** The folder is gone, and its findings with it. */
+  forget(folder: Folder): void {
+    this.urgent.delete(folder);
+    this.others.delete(folder);
+    for (const [uri, { folder: owner }] of this.said) if (owner === folder) this.withdraw(uri);
+  }
+
+  /** A file is gone, and its findings with it. */
+  withdraw(uri: string): void {
+    if (!this.said.delete(uri)) return;
+    void this.connection.sendDiagnostics({ uri, diagnostics: [] });
+  }
+
+  /** Lets one turn pass, and more while each of them brings another change. */
+  private wait(seen: number, turns: number): void {
+    later(() => {
+      if (this.changes !== seen && turns < mostTurns) this.wait(this.changes, turns + 1);
+      else this.work();
+    });
+  }
+
+  private work(): void {
+    this.waiting = false;
+    for (const [folder, paths] of this.urgent) {
+      if (!folder.loaded) continue;
+      this.urgent.delete(folder);
+      for (const path of paths) {
+        this.others.get(folder)?.delete(path);
+        this.publish(folder, folder.snapshot, path);
+      }
+    }
+    later(() => this.sweep());
+  }
+
+  private sweep(): void {
+    // A change waits for its turn; the sweep begins again after it.
+    if (this.waiting) return;
+    const until = performance.now() + slice;
+    for (const [folder, paths] of this.others) {
+      if (!folder.loaded) continue;
+      const snapshot = folder.snapshot;
+      for (const path of paths) {
+        if (performance.now() > until) {
+          later(() => this.sweep());
+          return;
+        }
+        paths.delete(path);
+        this.publish(folder, snapshot, path);
+      }
+      this.others.delete(folder);
+    }
+  }
+
+  private publish(folder: Folder, snapshot: Snapshot, path: string): void {
+    const document = folder.document(path);
+    if (document === undefined) return;
+    let diagnostics: Diagnostic[];
+    try {
+      diagnostics = diagnosticsOf(folder, snapshot, snapshot.findings(path));
+    } catch (error) {
+      this.log(`findings of ${path}`, error);
+      return;
+    }
+    const { uri, version } = document;
+    const text = JSON.stringify(diagnostics);
+    const before = this.said.get(uri);
+    if (before === undefined ? diagnostics.length === 0 && version === undefined : unchanged(before, version, text))
+      return;
+    this.said.set(uri, { folder, version, text });
+    void this.connection.sendDiagnostics({ uri, diagnostics, ...(version === undefined ? {} : { version }) });
+  }
+}
+
+function unchanged(before: { version: number | undefined; text: string }, version: number | undefined, text: string) {
+  return before.version === version && before.text === text;
+}
+
+function add(sets: Map<Folder, Set<string>>, folder: Folder, path: string): void {
+  const set = sets.get(folder);
+  if (set === undefined) sets.set(folder, new Set([path]));
+  else set.add(path);
+}
