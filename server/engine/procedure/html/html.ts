@@ -1,0 +1,56 @@
+import type { Procedure } from '../document';
+import { outline } from '../outline';
+import {
+  draftBar,
+  headDate,
+  headHash,
+  headPlan,
+  headStandard,
+  markMeaning,
+  orderOfAuthority,
+  printAgain,
+} from '../wording';
+import { blockHtml } from './block';
+import { escape } from './escape';
+import { pageStyle, sheetStyle } from './style';
+
+export type Paper = 'letter' | 'a4';
+
+function headHtml({ head, draft }: Procedure): string {
+  const bar = draft === null ? '' : `<div class="draft">${escape(draftBar(draft))}</div>`;
+  return `${bar}<div class="head"><div><div class="job">${escape(head.job)}</div>${escape(head.shop)}</div>
+<div class="right"><b>${escape(headPlan(head))}</b><br>${escape(headStandard(head))}<br>${escape(headDate(head))} · ${escape(headHash(head))}</div></div>`;
+}
+
+/**
+ * What stands in the page's body: a table whose head and foot a browser repeats on each printed page. For a host that
+ * brings its own page and puts `sheetStyle` into it.
+ */
+export function sheetBody(procedure: Procedure): string {
+  const foot = [procedure.units, markMeaning, printAgain, orderOfAuthority].map(escape).join(' ');
+  return `<table class="frame" role="presentation">
+<thead><tr><td>${headHtml(procedure)}</td></tr></thead>
+<tfoot><tr><td><div class="foot">${foot}</div></td></tr></tfoot>
+<tbody><tr><td>
+${outline(procedure).map(blockHtml).join('\n')}
+</td></tr></tbody></table>`;
+}
+
+/** The sheet as one self-contained page: no script, nothing fetched. */
+export function printHtml(procedure: Procedure, paper: Paper = 'letter'): string {
+  const { job, plan, revision } = procedure.head;
+  return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<title>${escape(`${job}: ${plan}, revision ${revision}`)}</title>
+<style>${pageStyle(paper)}${sheetStyle}</style>
+</head>
+<body class="sheet">
+${sheetBody(procedure)}
+</body>
+</html>
+`;
+}
