@@ -1,9 +1,10 @@
 /** Text to tree and back. Knows nothing of what the words mean. */
+import { editTree } from './edit';
 import { parseText } from './parse';
-import { print } from './print';
 import { createTokenizer } from './tokens';
 import type { Tree } from './tree';
 
+export { blockStart, itemAt, locate, type Place, type PlacedItem, walk } from './locate';
 export { print, textOf } from './print';
 export type { Blank, Block, Item, Statement, Stray, SyntaxFault, Token, TokenKind, Tree } from './tree';
 
@@ -19,9 +20,6 @@ export function createGrammar(unitWords: readonly string[]): Grammar {
   const tokenize = createTokenizer(unitWords);
   return {
     parse: (text) => parseText(text, tokenize),
-    edit(tree, from, to, inserted) {
-      const text = print(tree);
-      return parseText(text.slice(0, from) + inserted + text.slice(to), tokenize);
-    },
+    edit: (tree, from, to, inserted) => editTree(tree, from, to, inserted, tokenize),
   };
 }
