@@ -12,7 +12,9 @@ const mostFiles = 10_000;
 export function answerFileRequests(client: BaseLanguageClient, inside: Inside): vscode.Disposable[] {
   return [
     client.onRequest(listRequest, async (): Promise<string[]> => {
-      const found = await vscode.workspace.findFiles('**/*.jobplan', '**/node_modules/**', mostFiles);
+      const searched = await vscode.workspace.findFiles('**/*.jobplan', '**/node_modules/**', mostFiles);
+      // A browser's file systems need not offer a search; then the folders are walked.
+      const found = searched.length > 0 ? searched : await walk();
       return found.map((uri) => client.code2ProtocolConverter.asUri(uri));
     }),
     client.onRequest(readRequest, async ({ uri }: ReadParameters): Promise<string | null> => {
@@ -28,4 +30,22 @@ export function answerFileRequests(client: BaseLanguageClient, inside: Inside): 
       }
     }),
   ];
+}
+
+/** Walks the workspace folders, without links, without folders whose name begins with a dot. */
+async function walk(): Promise<vscode.Uri[]> {
+  const found: vscode.Uri[] = [];
+  const waiting = (vscode.workspace.workspaceFolders ?? []).map(({ uri }) => uri);
+  let walked = 0;
+  for (let folder = waiting.pop(); folder !== undefined && walked < mostFiles; folder = waiting.pop()) {
+    walked += 1;
+    const entries = await Promise.resolve(vscode.workspace.fs.readDirectory(folder)).catch(() => []);
+    for (const [name, type] of entries) {
+      if (name.startsWith('.') || name === 'node_modules') continue;
+      const uri = vscode.Uri.joinPath(folder, name);
+      if (type === vscode.FileType.Directory) waiting.push(uri);
+      else if (type === vscode.FileType.File && name.endsWith('.jobplan') && found.length < mostFiles) found.push(uri);
+    }
+  }
+  return found;
 }

@@ -33,7 +33,10 @@ export class Previews implements vscode.Disposable {
     const { document } = editor;
     const key = document.uri.toString();
     const before = this.open.get(key);
-    if (before !== undefined) return before.bringForward();
+    if (before !== undefined) {
+      before.bringForward();
+      return;
+    }
     const preview = new Preview(this.client, document.uri, () => this.open.delete(key));
     this.open.set(key, preview);
     preview.reveal(editor.selection.active.line);

@@ -7,8 +7,15 @@ import { cache, settings } from './workbench.mjs';
 
 const vscode = join(cache, 'node_modules/code-server/lib/vscode');
 const types = {
-  '.html': 'text/html', '.js': 'text/javascript', '.mjs': 'text/javascript', '.css': 'text/css', '.json': 'application/json',
-  '.svg': 'image/svg+xml', '.ttf': 'font/ttf', '.png': 'image/png', '.wasm': 'application/wasm',
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.mjs': 'text/javascript',
+  '.css': 'text/css',
+  '.json': 'application/json',
+  '.svg': 'image/svg+xml',
+  '.ttf': 'font/ttf',
+  '.png': 'image/png',
+  '.wasm': 'application/wasm',
 };
 
 /**
@@ -24,14 +31,23 @@ export async function startWebServer({ extension, tests, files, open, more = {} 
     const path = normalize(decodeURIComponent(new URL(request.url, 'http://localhost').pathname));
     try {
       const root = Object.keys(roots).find((prefix) => path.startsWith(prefix));
-      let body = path === '/' ? page : path === '/files.json' ? listing : root ? await readFile(join(roots[root], path.slice(root.length))) : undefined;
+      let body =
+        path === '/'
+          ? page
+          : path === '/files.json'
+            ? listing
+            : root
+              ? await readFile(join(roots[root], path.slice(root.length)))
+              : undefined;
       if (body === undefined) throw new Error('not found');
       if (path.endsWith('/workbench.js')) body = withoutRemote(body.toString());
-      response.writeHead(200, {
-        'content-type': path === '/' ? 'text/html' : types[extname(path)] ?? 'application/octet-stream',
-        'access-control-allow-origin': '*',
-        'service-worker-allowed': '/',
-      }).end(body);
+      response
+        .writeHead(200, {
+          'content-type': path === '/' ? 'text/html' : (types[extname(path)] ?? 'application/octet-stream'),
+          'access-control-allow-origin': '*',
+          'service-worker-allowed': '/',
+        })
+        .end(body);
     } catch {
       response.writeHead(404).end();
     }
@@ -44,7 +60,10 @@ export async function startWebServer({ extension, tests, files, open, more = {} 
     folderUri: { scheme: 'tmp', path: '/folder' },
     enableWorkspaceTrust: false,
     // code-server's own additions to the page ask for these.
-    userDataPath: '/', isEnabledFileDownloads: true, isEnabledFileUploads: true, isEnabledCoderGettingStarted: false,
+    userDataPath: '/',
+    isEnabledFileDownloads: true,
+    isEnabledFileUploads: true,
+    isEnabledCoderGettingStarted: false,
     webviewEndpoint: `http://${authority}/vscode/out/vs/workbench/contrib/webview/browser/pre`,
     configurationDefaults: { ...settings, ...more },
     developmentOptions: {
@@ -65,7 +84,11 @@ export async function startWebServer({ extension, tests, files, open, more = {} 
 
   return {
     url: `http://${authority}/`,
-    stop: () => new Promise((done) => { server.close(done); server.closeAllConnections(); }),
+    stop: () =>
+      new Promise((done) => {
+        server.close(done);
+        server.closeAllConnections();
+      }),
   };
 }
 
@@ -85,6 +108,7 @@ function withoutRemote(script) {
 async function readFolder(folder) {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
-  return Object.fromEntries(await Promise.all(files.map(async (file) =>
-    [relative(folder, file), await readFile(file, 'utf8')])));
+  return Object.fromEntries(
+    await Promise.all(files.map(async (file) => [relative(folder, file), await readFile(file, 'utf8')])),
+  );
 }

@@ -1,3 +1,4 @@
+import { blockStart } from '../../grammar/locate';
 import type { Item, Statement, Tree } from '../../grammar/tree';
 
 interface Standing {
@@ -46,16 +47,10 @@ export class ItemPlaces {
         }
         if (item.kind === 'statement' && item.block !== null && !this.seen.has(item)) {
           this.seen.add(item);
-          waiting.push({ items: item.block.items, start: headLength(item), within: item });
+          waiting.push({ items: item.block.items, start: blockStart(item), within: item });
         }
         at += item.length;
       }
     }
   }
-}
-
-/** Where a statement's block begins, from the statement's start. */
-function headLength(statement: Statement): number {
-  const last = statement.head.at(-1);
-  return last === undefined ? 0 : last.at + last.text.length;
 }
