@@ -2,7 +2,7 @@ import type { Block, Cell, Column, TableBlock } from './block';
 import type { Departure, Fact, Packing, Procedure, RecordRow, Tool, Working } from './document';
 import { chargeBlocks } from './outline-charge';
 import { stepBlocks } from './outline-steps';
-import { type Run, type Sentence, sentence, small, strong } from './sentence';
+import { type Amount, plainText, type Run, type Sentence, sentence, small, strong } from './sentence';
 
 const column = (title: string, share: number, align: Column['align'] = 'left'): Column => ({ title, share, align });
 const text = (...pieces: readonly (string | Run)[]): Cell => ({ kind: 'text', text: sentence(...pieces) });
@@ -55,14 +55,18 @@ const toolTable = (title: string, rating: string, tools: readonly Tool[]): Table
   rows: tools.map((tool) => [box, said(tool.take), said(tool.rating), text(small(tool.why))]),
 });
 
+/** The bare figure in brackets, its twin inside the same pair. */
+const bareNeed = (needed: Amount): string =>
+  `(${plainText([{ ...needed, other: null }])}${needed.other === null ? '' : `; ${needed.other}`})`;
+
 function packingBlocks(packing: Packing): Block[] {
   const materials: TableBlock = {
     kind: 'table',
-    columns: [column('', 0), column('Take, in whole containers', 38), column('(bare need)', 24), column('Why', 38)],
+    columns: [column('', 0), column('Take, in whole containers', 38), column('(Bare need)', 24), column('Why', 38)],
     rows: packing.materials.map((one) => [
       box,
       said(one.take),
-      one.needed === null ? text('') : text('(', one.needed, ')'),
+      one.needed === null ? text('') : text(bareNeed(one.needed)),
       text(small(one.why)),
     ]),
   };

@@ -2,7 +2,7 @@ import type { BarBlock, Block, Cell, HoldBlock, StepBlock, TableBlock } from '..
 import type { Reading, StepLine } from '../document';
 import { type Sentence, spans } from '../sentence';
 import { drawingHtml } from './drawing';
-import { escape } from './escape';
+import { escaped } from './escape';
 
 const box = '<span class="box" role="img" aria-label="box to tick"></span>';
 const rule = '<span class="rule"></span>';
@@ -12,7 +12,7 @@ const triangle =
 export function sentenceHtml(runs: Sentence): string {
   return spans(runs)
     .map((span) => {
-      const text = escape(span.text);
+      const text = escaped(span.text);
       if (span.style === 'strong') return `<b>${text}</b>`;
       const classes = [span.style === 'small' ? 'small' : '', span.solid && span.text.length < 40 ? 'solid' : ''];
       const kept = classes.filter((one) => one !== '').join(' ');
@@ -22,18 +22,18 @@ export function sentenceHtml(runs: Sentence): string {
 }
 
 const anchors = (anchor: string, line: number | null): string =>
-  ` id="${escape(anchor)}"${line === null ? '' : ` data-line="${line}"`}`;
+  ` id="${escaped(anchor)}"${line === null ? '' : ` data-line="${line}"`}`;
 
 function cellHtml(cell: Cell, align: 'left' | 'right'): string {
   if (cell.kind === 'box') return `<td class="tick">${box}</td>`;
-  if (cell.kind === 'write') return `<td class="write small">${escape(cell.unit)}</td>`;
+  if (cell.kind === 'write') return `<td class="write small">${escaped(cell.unit)}</td>`;
   return `<td${align === 'right' ? ' class="right"' : ''}>${sentenceHtml(cell.text)}</td>`;
 }
 
 function tableHtml(table: TableBlock): string {
   const head = table.columns.some((column) => column.title !== '')
     ? `<thead><tr>${table.columns
-        .map((column) => `<th${column.align === 'right' ? ' class="right"' : ''}>${escape(column.title)}</th>`)
+        .map((column) => `<th${column.align === 'right' ? ' class="right"' : ''}>${escaped(column.title)}</th>`)
         .join('')}</tr></thead>`
     : '';
   const shares = table.columns.reduce((sum, column) => sum + column.share, 0);
@@ -50,10 +50,10 @@ function tableHtml(table: TableBlock): string {
 
 function readingHtml(reading: Reading): string {
   const blanks = reading.entries
-    .map((entry) => `${entry.lead === '' ? '' : `${escape(entry.lead)} `}${rule}${escape(entry.unit)}`)
+    .map((entry) => `${entry.lead === '' ? '' : `${escaped(entry.lead)} `}${rule}${escaped(entry.unit)}`)
     .join(' ');
   const time = reading.time ? 'time <span class="rule short"></span>' : '';
-  return `<tr><td class="what">${escape(reading.label)}</td><td>${blanks}</td><td class="limit">${sentenceHtml(reading.limit)}</td><td>${time}</td></tr>`;
+  return `<tr><td class="what">${escaped(reading.label)}</td><td>${blanks}</td><td class="limit">${sentenceHtml(reading.limit)}</td><td>${time}</td></tr>`;
 }
 
 /** Lines of a step; readings that follow one another share a table, so that their blanks stand in one column. */
@@ -62,11 +62,11 @@ function linesHtml(lines: readonly StepLine[]): string {
   for (let n = 0; n < lines.length; n++) {
     const line = lines[n]!;
     if (line.kind === 'text') {
-      const label = line.label === '' ? '' : `<b>${escape(line.label)}:</b>`;
+      const label = line.label === '' ? '' : `<b>${escaped(line.label)}:</b>`;
       parts.push(`<div class="detail">${label}${sentenceHtml(line.value)}</div>`);
     } else if (line.kind === 'checks') {
-      const label = line.label === '' ? '' : `<b>${escape(line.label)}:</b>`;
-      const items = line.items.map((item) => `<span>${escape(item)}${box}</span>`).join('');
+      const label = line.label === '' ? '' : `<b>${escaped(line.label)}:</b>`;
+      const items = line.items.map((item) => `<span>${escaped(item)}${box}</span>`).join('');
       parts.push(`<div class="detail checks">${label}${items}</div>`);
     } else {
       const rows: string[] = [];
@@ -86,17 +86,17 @@ function stepHtml(step: StepBlock): string {
   const fails =
     step.fails === null
       ? ''
-      : `<div class="detail fails"><b>Fails:</b><a href="#${escape(step.fails.anchor)}">${sentenceHtml(step.fails.text)}</a></div>`;
-  return `<section class="step" data-step="${escape(step.number)}"${anchors(step.anchor, step.line)}>
-<span>${box}</span><span class="number">${escape(step.number)}</span><div>
+      : `<div class="detail fails"><b>Fails:</b><a href="#${escaped(step.fails.anchor)}">${sentenceHtml(step.fails.text)}</a></div>`;
+  return `<section class="step" data-step="${escaped(step.number)}"${anchors(step.anchor, step.line)}>
+<span>${box}</span><span class="number">${escaped(step.number)}</span><div>
 <div class="line"><span>${sentenceHtml(step.text)}</span>${aim}</div>
 ${cautions}${linesHtml(step.lines)}${fails}</div></section>`;
 }
 
 function holdHtml(hold: HoldBlock): string {
-  return `<section class="hold" data-step="${escape(hold.number)}"${anchors(hold.anchor, hold.line)}>
-<div class="line">HOLD ${escape(hold.number)}: ${sentenceHtml(hold.see)}</div>
-<div class="signs">Seen by ${escape(hold.by)} <span class="rule"></span> date <span class="rule date"></span> time <span class="rule date"></span></div></section>`;
+  return `<section class="hold" data-step="${escaped(hold.number)}"${anchors(hold.anchor, hold.line)}>
+<div class="line">HOLD ${escaped(hold.number)}: ${sentenceHtml(hold.see)}</div>
+<div class="signs">Seen by ${escaped(hold.by)} <span class="rule"></span> date <span class="rule date"></span> time <span class="rule date"></span></div></section>`;
 }
 
 function barHtml(bar: BarBlock): string {
@@ -109,7 +109,7 @@ function bodyOf(block: Block): string {
     case 'heading': {
       const tag = block.level === 1 ? 'h1' : 'h2';
       const page = block.newPage ? ' class="new-page"' : '';
-      return `<${tag}${page}${anchors(block.anchor, block.line)}>${escape(block.text)}</${tag}>`;
+      return `<${tag}${page}${anchors(block.anchor, block.line)}>${escaped(block.text)}</${tag}>`;
     }
     case 'paragraph': {
       const classes = [block.small ? 'small' : '', block.indent > 0 ? 'indent' : ''].filter((one) => one !== '');
@@ -131,7 +131,7 @@ function bodyOf(block: Block): string {
       return block.roles
         .map(
           (role) =>
-            `<div class="signs">${escape(role)} <span class="rule"></span> date <span class="rule date"></span></div>`,
+            `<div class="signs">${escaped(role)} <span class="rule"></span> date <span class="rule date"></span></div>`,
         )
         .join('\n');
   }

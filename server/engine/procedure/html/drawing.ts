@@ -1,5 +1,5 @@
 import { type Drawing, dashes, type Shape } from '../drawing/shape';
-import { escape } from './escape';
+import { escaped } from './escape';
 
 const round = (value: number): string => String(Math.round(value * 100) / 100);
 
@@ -12,7 +12,7 @@ function stroke(width: number, style: 'solid' | 'dashed' | 'dash-dot' | 'dotted'
 function shapeHtml(shape: Shape): string {
   if (shape.kind === 'text') {
     const weight = shape.bold ? ' font-weight="bold"' : '';
-    return `<text x="${round(shape.x)}" y="${round(shape.y)}" font-size="${shape.size}" text-anchor="${shape.anchor}"${weight}>${escape(shape.text)}</text>`;
+    return `<text x="${round(shape.x)}" y="${round(shape.y)}" font-size="${shape.size}" text-anchor="${shape.anchor}"${weight}>${escaped(shape.text)}</text>`;
   }
   const fill = ` class="fill-${shape.fill}"`;
   if (shape.kind === 'circle') {
@@ -27,7 +27,7 @@ export function drawingHtml(drawing: Drawing): string {
   const margin = 2;
   const box = `${-margin} ${-margin} ${round(drawing.width + 2 * margin)} ${round(drawing.height + 2 * margin)}`;
   return [
-    `<svg class="circuit" viewBox="${box}" role="img" aria-label="${escape(drawing.listing.join('. '))}">`,
+    `<svg class="circuit" viewBox="${box}" role="img" aria-label="${escaped(drawing.listing.join('. '))}">`,
     ...drawing.shapes.map(shapeHtml),
     '</svg>',
   ].join('\n');

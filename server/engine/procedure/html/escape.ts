@@ -7,7 +7,7 @@ const entities: Readonly<Record<string, string>> = {
 };
 
 /** Text of a person made safe for element content and for quoted attributes; control signs become a visible mark. */
-export const escape = (text: string): string =>
+export const escaped = (text: string): string =>
   text
     .replace(/[&<>"']/g, (sign) => entities[sign]!)
     .replace(

@@ -11,15 +11,15 @@ import {
   printAgain,
 } from '../wording';
 import { blockHtml } from './block';
-import { escape } from './escape';
+import { escaped } from './escape';
 import { pageStyle, sheetStyle } from './style';
 
 export type Paper = 'letter' | 'a4';
 
 function headHtml({ head, draft }: Procedure): string {
-  const bar = draft === null ? '' : `<div class="draft">${escape(draftBar(draft))}</div>`;
-  return `${bar}<div class="head"><div><div class="job">${escape(head.job)}</div>${escape(head.shop)}</div>
-<div class="right"><b>${escape(headPlan(head))}</b><br>${escape(headStandard(head))}<br>${escape(headDate(head))} · ${escape(headHash(head))}</div></div>`;
+  const bar = draft === null ? '' : `<div class="draft">${escaped(draftBar(draft))}</div>`;
+  return `${bar}<div class="head"><div><div class="job">${escaped(head.job)}</div>${escaped(head.shop)}</div>
+<div class="right"><b>${escaped(headPlan(head))}</b><br>${escaped(headStandard(head))}<br>${escaped(headDate(head))} · ${escaped(headHash(head))}</div></div>`;
 }
 
 /**
@@ -27,7 +27,7 @@ function headHtml({ head, draft }: Procedure): string {
  * brings its own page and puts `sheetStyle` into it.
  */
 export function sheetBody(procedure: Procedure): string {
-  const foot = [procedure.units, markMeaning, printAgain, orderOfAuthority].map(escape).join(' ');
+  const foot = [procedure.units, markMeaning, printAgain, orderOfAuthority].map(escaped).join(' ');
   return `<table class="frame" role="presentation">
 <thead><tr><td>${headHtml(procedure)}</td></tr></thead>
 <tfoot><tr><td><div class="foot">${foot}</div></td></tr></tfoot>
@@ -45,7 +45,7 @@ export function printHtml(procedure: Procedure, paper: Paper = 'letter'): string
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>${escape(`${job}: ${plan}, revision ${revision}`)}</title>
+<title>${escaped(`${job}: ${plan}, revision ${revision}`)}</title>
 <style>${pageStyle(paper)}${sheetStyle}</style>
 </head>
 <body class="sheet">

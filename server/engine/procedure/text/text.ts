@@ -39,15 +39,10 @@ function groupsOf(block: Block): readonly Group[] {
       return [...(head.length === 0 ? [] : [group(head, true)]), ...rows.map((row) => group(row))];
     }
     case 'drawing':
-      return block.drawing.listing.map((line) =>
-        group(
-          hung(
-            '',
-            line.replace(/^ +/, (blanks) => blanks),
-            columns,
-          ),
-        ),
-      );
+      return block.drawing.listing.map((line) => {
+        const indent = /^ */.exec(line)![0];
+        return group(hung(`${indent}   `, line.trimStart(), columns).map((text, n) => (n === 0 ? indent + text.trimStart() : text)));
+      });
     case 'step':
       return [group(['', ...stepText(block)])];
     case 'hold':
