@@ -1,0 +1,133 @@
+import { type Refrigerant, refrigerantNamed } from '../properties';
+import { type Kind, kindInWords, type Quantity, show } from '../quantity';
+import type { Confidence, Input } from './figure';
+import type { Given } from './given';
+import type { Context, InputSpec, InputSpecs } from './relation';
+
+/** A value that may be a range, under its key; several of one key make a list. */
+type Bound = Quantity | Refrigerant | string | undefined;
+
+export interface Resolved {
+  readonly inputs: Readonly<Record<string, Input>>;
+  readonly values: Readonly<Record<string, Bound | readonly Bound[]>>;
+  readonly missing: readonly string[];
+  readonly refusals: readonly string[];
+  readonly notes: readonly string[];
+  readonly sources: readonly string[];
+  readonly confidences: readonly Confidence[];
+}
+
+const isNamed = (kind: InputSpec['kind']): boolean => kind === 'refrigerant' || kind === 'word' || kind === 'date';
+
+/** Whether a value lies where the relation holds, as a sentence when it doesn't. A hair outside is rounding. */
+const outside = (spec: InputSpec, quantity: Quantity, shown: string, context: Context): string | null => {
+  if (!Number.isFinite(quantity.low) || !Number.isFinite(quantity.high)) return `The ${spec.title} is no number.`;
+  const signed = spec.kind === 'temperature-difference' || spec.kind === 'pressure-difference';
+  const [least, most] = spec.valid ?? [signed ? Number.NEGATIVE_INFINITY : 0, Number.POSITIVE_INFINITY];
+  const hair = 1e-9 * Math.max(1, Math.abs(least), Number.isFinite(most) ? Math.abs(most) : 0);
+  if (quantity.low >= least - hair && quantity.high <= most + hair) return null;
+  const say = (value: number): string => context.say(spec.kind as Kind, value);
+  if (!Number.isFinite(most))
+    return `The ${spec.title} of ${shown} is below ${say(least)}, the least for which this relation holds.`;
+  return `The ${spec.title} of ${shown} lies outside ${say(least)} to ${say(most)}, for which this relation holds.`;
+};
+
+const bindOne = (spec: InputSpec, given: Given, context: Context): Bound | { readonly refused: string } => {
+  if (spec.kind === 'refrigerant') {
+    const found = refrigerantNamed(given.shown);
+    return found ?? { refused: `There is no property table for ${given.shown}.` };
+  }
+  if (isNamed(spec.kind)) return given.shown;
+  const quantity = given.quantity!;
+  if (quantity.kind !== spec.kind)
+    return {
+      refused: `The ${spec.title} is given as ${kindInWords(quantity.kind)}; ${kindInWords(spec.kind as Kind)} belongs here.`,
+    };
+  const refused = outside(spec, quantity, given.shown, context);
+  return refused === null ? quantity : { refused };
+};
+
+const isRefusal = (bound: unknown): bound is { readonly refused: string } =>
+  typeof bound === 'object' && bound !== null && 'refused' in bound;
+
+const absent = (spec: InputSpec, given: Given | undefined): boolean =>
+  given === undefined || (given.quantity === null && (!isNamed(spec.kind) || given.shown === ''));
+
+/** Puts what was given, the defaults and what is missing in one place; nothing is taken silently. */
+export const resolve = (
+  specs: InputSpecs,
+  given: Readonly<Record<string, Given | readonly Given[] | undefined>>,
+  context: Context,
+): Resolved => {
+  const inputs: Record<string, Input> = {};
+  const values: Record<string, Bound | readonly Bound[]> = {};
+  const missing = new Set<string>();
+  const refusals: string[] = [];
+  const notes: string[] = [];
+  const sources: string[] = [];
+  const confidences: Confidence[] = [];
+
+  const take = (key: string, spec: InputSpec, one: Given): Bound => {
+    inputs[key] = { quantity: one.quantity, shown: one.shown, from: one.from };
+    const bound = bindOne(spec, one, context);
+    if (!isRefusal(bound)) return bound;
+    refusals.push(bound.refused);
+    return undefined;
+  };
+
+  for (const [key, spec] of Object.entries(specs)) {
+    const handed = given[key];
+    if (spec.several === true) {
+      const list = handed === undefined ? [] : 'shown' in handed ? [handed] : handed;
+      if (list.length === 0 && spec.optional !== true) missing.add(spec.from);
+      for (const one of list) if (absent(spec, one)) for (const line of one.missing ?? [spec.from]) missing.add(line);
+      values[key] = list
+        .filter((one) => !absent(spec, one))
+        .map((one, index) => take(`${key} ${index + 1}`, spec, one));
+      continue;
+    }
+    const one = Array.isArray(handed) ? (handed as readonly Given[])[0] : (handed as Given | undefined);
+    if (!absent(spec, one)) values[key] = take(key, spec, one!);
+    else if (spec.default !== undefined && one?.missing === undefined) {
+      const { quantity, source, confidence } = spec.default;
+      const shown = show(quantity, { atmosphere: context.atmosphere });
+      inputs[key] = { quantity, shown, from: 'default' };
+      values[key] = quantity;
+      notes.push(`The ${spec.title} is not stated; ${shown} is taken (${source}).`);
+      confidences.push(confidence);
+    } else if (spec.optional === true && one?.missing === undefined) values[key] = undefined;
+    else for (const line of one?.missing ?? [spec.from]) missing.add(line);
+  }
+  return { inputs, values, missing: [...missing], refusals, notes, sources, confidences };
+};
+
+const isRange = (bound: unknown): bound is Quantity =>
+  typeof bound === 'object' && bound !== null && 'kind' in bound && 'low' in bound && 'high' in bound;
+
+/** More ranged inputs than this are taken at their ends together: 2^10 corners are the most that are worked through. */
+const mostRanged = 10;
+
+/**
+ * Every combination of the ends of ranged values, as plain numbers. A relation that is monotone in each input has its
+ * least and its most among them.
+ */
+export function* corners(values: Resolved['values']): Generator<Record<string, unknown>> {
+  const ranged: Quantity[] = [];
+  const visit = (bound: unknown): void => {
+    if (Array.isArray(bound)) bound.forEach(visit);
+    else if (isRange(bound) && bound.low !== bound.high) ranged.push(bound);
+  };
+  Object.values(values).forEach(visit);
+  const free = Math.min(ranged.length, mostRanged);
+  for (let corner = 0; corner < 2 ** free; corner++) {
+    let index = 0;
+    const pick = (bound: unknown): unknown => {
+      if (Array.isArray(bound)) return bound.map(pick);
+      if (!isRange(bound)) return bound;
+      if (bound.low === bound.high) return bound.low;
+      const bit = Math.min(index++, free - 1);
+      return (corner >> bit) & 1 ? bound.high : bound.low;
+    };
+    yield Object.fromEntries(Object.entries(values).map(([key, bound]) => [key, pick(bound)]));
+  }
+}

@@ -1,0 +1,58 @@
+import {
+  exactly,
+  isProblem,
+  type Kind,
+  type LiteralProblem,
+  problem,
+  type Quantity,
+  readLiteral,
+  show,
+  standardAtmosphere,
+  toQuantity,
+} from '../quantity';
+import type { Figure, Input } from './figure';
+
+/** What an input of a relation can be: a quantity, or something that has a name. */
+export type InputKind = Kind | 'refrigerant' | 'word' | 'date';
+
+/** An input as a caller hands it over; `missing` carries on what a figure further up still lacks. */
+export interface Given extends Input {
+  readonly missing?: readonly string[];
+}
+
+/** A quantity as an input: `input(bore, 'reference', '3/8 in ACR')`. */
+export const input = (quantity: Quantity, from: Input['from'] = 'plan', shown: string = show(quantity)): Given => ({
+  quantity,
+  shown,
+  from,
+});
+
+/** A refrigerant, a word or an ISO date as an input. */
+export const named = (name: string, from: Input['from'] = 'plan'): Given => ({ quantity: null, shown: name, from });
+
+/** A figure as the input of the next one; what it lacks, the next one lacks. */
+export const computed = (figure: Figure, shown?: string): Given => ({
+  quantity: figure.quantity,
+  shown: shown ?? (figure.quantity === null ? 'not known' : show(figure.quantity)),
+  from: 'computed',
+  ...(figure.quantity === null && { missing: figure.missing.length > 0 ? figure.missing : [figure.name] }),
+});
+
+/** Reads `50 ft`, `R-22`, `3` or `2027-05-18` as an input of a kind, as the command line and the examples write it. */
+export const readGiven = (
+  kind: InputKind,
+  text: string,
+  atmosphere: number = standardAtmosphere,
+): Given | LiteralProblem => {
+  if (kind === 'refrigerant' || kind === 'word' || kind === 'date') return named(text.trim());
+  if (kind === 'count') {
+    const value = text.trim() === '' ? Number.NaN : Number(text);
+    return Number.isFinite(value)
+      ? input(exactly('count', value), 'plan', text)
+      : problem('not-a-number', `\`${text}\` is no number.`);
+  }
+  const literal = readLiteral(text);
+  if (isProblem(literal)) return literal;
+  const quantity = toQuantity(literal, kind, atmosphere);
+  return isProblem(quantity) ? quantity : input(quantity, 'plan', text);
+};

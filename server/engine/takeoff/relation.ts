@@ -1,0 +1,197 @@
+import type { Refrigerant } from '../properties';
+import { exactly, type Kind, show, standardAtmosphere } from '../quantity';
+import type { Fact } from '../reference/fact';
+import { weakest } from '../reference/source';
+import { corners, resolve } from './bind';
+import type { Confidence, Figure } from './figure';
+import type { Given, InputKind } from './given';
+
+/** One input of a relation: what it is, and which line of the plan gives it. */
+export interface InputSpec {
+  readonly kind: InputKind;
+  /** In a sentence: "bore". */
+  readonly title: string;
+  /** The line of a plan that would give it. */
+  readonly from: string;
+  /** Taken, and said to be taken, when the input is not given. */
+  readonly default?: Fact;
+  /** May be absent without a default; `compute` sees undefined. */
+  readonly optional?: true;
+  /** Least and most in SI for which the relation holds; nothing below zero unless said. */
+  readonly valid?: readonly [number, number];
+  /** Takes a list. */
+  readonly several?: true;
+}
+
+export type InputSpecs = Readonly<Record<string, InputSpec>>;
+
+type One<S extends InputSpec> = S['kind'] extends 'refrigerant'
+  ? Refrigerant
+  : S['kind'] extends 'word' | 'date'
+    ? string
+    : number;
+
+/** What `compute` sees: SI numbers, refrigerants and words, undefined only where the input is optional. */
+export type Values<I extends InputSpecs> = {
+  readonly [K in keyof I]: I[K] extends { several: true }
+    ? readonly One<I[K]>[]
+    : I[K] extends { optional: true }
+      ? One<I[K]> | undefined
+      : One<I[K]>;
+};
+
+export interface Context {
+  /** A value in SI as it stands in the workings, in the system of the sheet. */
+  readonly say: (kind: Kind, value: number, as?: string) => string;
+  /** Pressure of the site's atmosphere, Pa: ratings and readings are by gauge. */
+  readonly atmosphere: number;
+}
+
+export interface Outcome {
+  /** In SI; a pair where the relation itself gives a range. */
+  readonly value: number | readonly [low: number, high: number];
+  readonly workings: () => readonly string[];
+  readonly notes?: readonly string[];
+  readonly confidence?: Confidence;
+}
+
+/** Why there is no figure, as a sentence. */
+export interface Refusal {
+  readonly refused: string;
+}
+
+/** A check of the relation against the world: inputs and result as text, with the source of the expectation. */
+export interface Example {
+  readonly inputs: Readonly<Record<string, string | readonly string[]>>;
+  readonly expect: string;
+  /** Relative tolerance. */
+  readonly tolerance: number;
+  readonly source: string;
+}
+
+export interface Definition<I extends InputSpecs> {
+  readonly name: string;
+  readonly title: string;
+  /** Number of the group in the list of what the engine computes. */
+  readonly group: number;
+  readonly inputs: I;
+  readonly output: Kind;
+  /** Unit in which people read the result, where the usual one of its kind is not it. */
+  readonly outputUnit?: string;
+  readonly formula: string;
+  readonly validity: string;
+  readonly sources: readonly string[];
+  readonly confidence: Confidence;
+  readonly assumptions: readonly string[];
+  readonly examples: readonly Example[];
+  /** Monotone in each number, so that the ends of ranged inputs give the ends of the result. */
+  readonly compute: (values: Values<I>, context: Context) => Outcome | Refusal;
+}
+
+export interface FigureOptions {
+  readonly system?: 'inch-pound' | 'si' | 'both';
+  readonly atmosphere?: number;
+}
+
+export type GivenInputs<I extends InputSpecs> = {
+  readonly [K in keyof I]?: (I[K] extends { several: true } ? readonly Given[] : Given) | undefined;
+};
+
+/** A relation as the registry, the command line and the manual see it. */
+export interface AnyRelation extends Omit<Definition<InputSpecs>, 'compute'> {
+  readonly figure: (
+    subject: string,
+    given: Readonly<Record<string, Given | readonly Given[] | undefined>>,
+    options?: FigureOptions,
+  ) => Figure;
+}
+
+export interface Relation<I extends InputSpecs> extends Omit<Definition<I>, 'compute'> {
+  /** The figure of `subject`: null with what is missing, or with a note where the relation does not hold. Never throws. */
+  readonly figure: (subject: string, given: GivenInputs<I>, options?: FigureOptions) => Figure;
+}
+
+const contextOf = (options: FigureOptions): Context => {
+  const atmosphere = options.atmosphere ?? standardAtmosphere;
+  const system = options.system ?? 'inch-pound';
+  return {
+    atmosphere,
+    say: (kind, value, as) =>
+      show(exactly(kind, value), { system, atmosphere, digits: 4, ...(as !== undefined && system !== 'si' && { as }) }),
+  };
+};
+
+const lazily = (make: () => readonly string[]): (() => readonly string[]) => {
+  let made: readonly string[] | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+};
+
+/** Makes a relation of its description: defaults, missing inputs, validity, ranges and workings are the same for all. */
+export const relation = <const I extends InputSpecs>(definition: Definition<I>): Relation<I> => ({
+  ...definition,
+  figure: (subject, given, options = {}) => {
+    const context = contextOf(options);
+    const bound = resolve(definition.inputs, given as Record<string, Given | readonly Given[] | undefined>, context);
+    const make = (
+      parts: Pick<Figure, 'quantity' | 'missing' | 'notes' | 'confidence'>,
+      workings: () => readonly string[],
+    ): Figure => ({
+      name: definition.name,
+      subject,
+      kind: definition.output,
+      inputs: bound.inputs,
+      formula: definition.formula,
+      sources: [...definition.sources, ...bound.sources],
+      get workings() {
+        return workings();
+      },
+      ...parts,
+    });
+    const none = (notes: readonly string[]): Figure =>
+      make(
+        {
+          quantity: null,
+          missing: bound.missing,
+          notes: [...bound.notes, ...notes],
+          confidence: definition.confidence,
+        },
+        () => [],
+      );
+    if (bound.missing.length > 0 || bound.refusals.length > 0) return none(bound.refusals);
+
+    let least: { value: number; outcome: Outcome } | undefined;
+    let most: { value: number; outcome: Outcome } | undefined;
+    const notes = new Set(bound.notes);
+    let confidence = weakest(definition.confidence, ...bound.confidences);
+    for (const values of corners(bound.values)) {
+      const outcome = definition.compute(values as Values<I>, context);
+      if ('refused' in outcome) return none([outcome.refused]);
+      const [low, high] = typeof outcome.value === 'number' ? [outcome.value, outcome.value] : outcome.value;
+      if (!Number.isFinite(low) || !Number.isFinite(high)) return none(['These inputs give no finite figure.']);
+      if (least === undefined || low < least.value) least = { value: low, outcome };
+      if (most === undefined || high > most.value) most = { value: high, outcome };
+      for (const note of outcome.notes ?? []) notes.add(note);
+      if (outcome.confidence !== undefined) confidence = weakest(confidence, outcome.confidence);
+    }
+    const [from, to] = [least!, most!];
+    return make(
+      {
+        quantity: { kind: definition.output, low: from.value, high: to.value },
+        missing: [],
+        notes: [...notes],
+        confidence,
+      },
+      lazily(() =>
+        from.outcome === to.outcome
+          ? from.outcome.workings()
+          : [
+              ...from.outcome.workings().map((line) => `least: ${line}`),
+              ...to.outcome.workings().map((line) => `most: ${line}`),
+            ],
+      ),
+    );
+  },
+});
