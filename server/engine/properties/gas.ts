@@ -1,5 +1,5 @@
 import gases from './data/gases.json';
-import { type Domain, inside, type Surface, toUnit, valueOn } from './series';
+import { type Domain, inside, type Surface, sumOver, toUnit } from './series';
 import { gasConstant } from './tables';
 
 interface GasTable {
@@ -38,7 +38,7 @@ function gasOf(name: string, table: GasTable): Gas {
   const specific = gasConstant / table.M;
   const on = (surface: Surface, pressure: number, temperature: number): number | null =>
     inside(temperature, table.T) && inside(pressure, table.p)
-      ? valueOn(surface, toUnit(temperature, table.T), toUnit(pressure, table.p))
+      ? sumOver(surface, toUnit(temperature, table.T), toUnit(pressure, table.p))
       : null;
   const density = (pressure: number, temperature: number): number | null => {
     const compressibility = on(table.Z, pressure, temperature);

@@ -1,6 +1,6 @@
 import { between, show } from '../quantity/index';
 import type { Refrigerant } from './refrigerant';
-import { inside, type Series, temperatureWhere, toUnit, valueOf } from './series';
+import { inside, type Series, sumAt, temperatureWhere, toUnit } from './series';
 import type { FluidTable } from './tables';
 
 // Everything here is of saturated refrigerant, K, Pa absolute, kg/m3, J/kg, Pa s, and null outside the tables: a figure
@@ -9,12 +9,12 @@ import type { FluidTable } from './tables';
 
 function at(refrigerant: Refrigerant, series: Series, temperature: number): number | null {
   const domain = refrigerant.temperatureRange;
-  return inside(temperature, domain) ? valueOf(series, toUnit(temperature, domain)) : null;
+  return inside(temperature, domain) ? sumAt(series, toUnit(temperature, domain)) : null;
 }
 
 function exponentialAt(refrigerant: Refrigerant, series: Series, temperature: number): number | null {
   const domain = refrigerant.temperatureRange;
-  return inside(temperature, domain) ? Math.exp(valueOf(series, toUnit(temperature, domain))) : null;
+  return inside(temperature, domain) ? Math.exp(sumAt(series, toUnit(temperature, domain))) : null;
 }
 
 const bubbleLine = (table: FluidTable): Series => table.sat.lnpB;
@@ -34,7 +34,7 @@ const ends = new WeakMap<Series, readonly [number, number]>();
 function endsOf(line: Series): readonly [number, number] {
   let found = ends.get(line);
   if (found === undefined) {
-    found = [valueOf(line, -1), valueOf(line, 1)];
+    found = [sumAt(line, -1), sumAt(line, 1)];
     ends.set(line, found);
   }
   return found;

@@ -18,7 +18,7 @@ export const toUnit = (value: number, domain: Domain): number =>
   (2 * value - domain[0] - domain[1]) / (domain[1] - domain[0]);
 
 /** The sum of a series at x, by Clenshaw's recurrence. */
-export function valueOf(series: Series, x: number): number {
+export function sumAt(series: Series, x: number): number {
   let next = 0;
   let afterNext = 0;
   for (let k = series.length - 1; k > 0; k--) {
@@ -30,15 +30,15 @@ export function valueOf(series: Series, x: number): number {
 }
 
 /** The sum of a two-way series at x, y. */
-export function valueOn(surface: Surface, x: number, y: number): number {
+export function sumOver(surface: Surface, x: number, y: number): number {
   let next = 0;
   let afterNext = 0;
   for (let k = surface.length - 1; k > 0; k--) {
-    const current = valueOf(surface[k]!, y) + 2 * x * next - afterNext;
+    const current = sumAt(surface[k]!, y) + 2 * x * next - afterNext;
     afterNext = next;
     next = current;
   }
-  return valueOf(surface[0] ?? [], y) + x * next - afterNext;
+  return sumAt(surface[0] ?? [], y) + x * next - afterNext;
 }
 
 /** Newton's method halves the digits still wrong at each turn; ten turns are never reached on a saturation line. */

@@ -1,6 +1,6 @@
 import type { Refrigerant } from './refrigerant';
 import { dewTemperature, vapourViscosity } from './saturation';
-import { inside, toUnit, valueOn } from './series';
+import { inside, sumOver, toUnit } from './series';
 import { gasConstant } from './tables';
 
 export interface Vapour {
@@ -28,8 +28,8 @@ export function superheatedVapour(refrigerant: Refrigerant, pressure: number, te
   const y = toUnit(superheat, dT);
   const specific = gasConstant / refrigerant.molarMass;
   return {
-    density: pressure / (valueOn(Z, x, y) * specific * temperature),
-    enthalpy: valueOn(h, x, y),
+    density: pressure / (sumOver(Z, x, y) * specific * temperature),
+    enthalpy: sumOver(h, x, y),
     viscosity: (saturated * temperature) / dew,
   };
 }
