@@ -7,8 +7,9 @@ export function previewPage(): string {
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; script-src 'nonce-${nonce}'">
 <style>${style}</style>
+<style id="style"></style>
 </head>
-<body>
+<body class="sheet">
 <main></main>
 <p id="empty" hidden>There is no plan with steps in this file.</p>
 <script nonce="${nonce}">${script}</script>
@@ -16,10 +17,9 @@ export function previewPage(): string {
 </html>`;
 }
 
+// What the page shows while there is no sheet; the sheet brings its own style, which takes the theme's colours.
 const style = `
-body { color: var(--vscode-editor-foreground); background: var(--vscode-editor-background); padding: 0 1.5em 3em; line-height: 1.45; }
-main { max-width: 52em; margin: 0 auto; }
-[data-line].at-cursor { outline: 1px solid var(--vscode-focusBorder); outline-offset: 3px; }
+body { color: var(--vscode-editor-foreground); background: var(--vscode-editor-background); }
 #empty { color: var(--vscode-descriptionForeground); text-align: center; margin-top: 4em; }
 `;
 
@@ -27,6 +27,7 @@ main { max-width: 52em; margin: 0 auto; }
 const script = `
 const editor = acquireVsCodeApi();
 const main = document.querySelector('main');
+const style = document.getElementById('style');
 const empty = document.getElementById('empty');
 
 function stepAt(line) {
@@ -39,23 +40,27 @@ function stepAt(line) {
 }
 
 function reveal(line) {
-  main.querySelector('.at-cursor')?.classList.remove('at-cursor');
+  for (const marked of main.querySelectorAll('.current')) marked.classList.remove('current');
   const step = stepAt(line);
   if (!step) return;
-  step.classList.add('at-cursor');
+  step.classList.add('current');
   const { top, bottom } = step.getBoundingClientRect();
-  if (bottom < 0 || top > innerHeight) step.scrollIntoView({ block: 'center' });
+  if (bottom < 24 || top > innerHeight - 24) step.scrollIntoView({ block: 'center' });
 }
 
 addEventListener('message', ({ data }) => {
   if (typeof data.html === 'string') {
-    const { scrollX, scrollY } = window;
+    // A page that was hidden begins anew and goes back to where it was.
+    const y = main.firstChild ? scrollY : (editor.getState()?.y ?? 0);
+    if (style.textContent !== data.style) style.textContent = data.style;
     main.innerHTML = data.html;
     empty.hidden = data.html !== '';
-    scrollTo(scrollX, scrollY);
+    scrollTo(scrollX, y);
   }
   if (typeof data.reveal === 'number') reveal(data.reveal);
 });
+
+addEventListener('scroll', () => editor.setState({ y: scrollY }), { passive: true });
 
 main.addEventListener('dblclick', ({ target }) => {
   const step = target.closest('[data-line]');

@@ -103,7 +103,7 @@ class Preview implements vscode.Disposable {
     const sheet = await this.client.sendRequest<Sheet | null>(sheetRequest, parameters).catch(() => undefined);
     // Without an answer the last good page stays.
     if (sheet === undefined || number !== this.asked) return;
-    void this.panel.webview.postMessage({ html: sheet?.html ?? '', reveal: this.line });
+    void this.panel.webview.postMessage({ html: sheet?.html ?? '', style: sheet?.style ?? '', reveal: this.line });
   }
 
   /** Shows the line of the plan that a step was printed from. */

@@ -26,6 +26,8 @@ export interface SheetParameters {
 export interface Sheet {
   /** A fragment of HTML without scripts; an element that prints a line of the plan says so in `data-line` (from zero). */
   readonly html: string;
+  /** The style sheet that belongs to it; its body has the class `sheet`. */
+  readonly style: string;
   /** The version of the document that was printed; null when the file is not open. */
   readonly version: number | null;
 }
