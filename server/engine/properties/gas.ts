@@ -1,6 +1,6 @@
 import gases from './data/gases.json';
+import { gasConstant } from './data/refrigerants';
 import { type Domain, inside, type Surface, sumOver, toUnit } from './series';
-import { gasConstant } from './tables';
 
 interface GasTable {
   readonly M: number;

@@ -1,5 +1,6 @@
+import { leftOut } from './data/refrigerants';
 import type { Domain } from './series';
-import { type FluidTable, fluidTables, leftOut } from './tables';
+import { type FluidTable, readTable, tableNames } from './tables';
 
 export interface Component {
   /** ASHRAE number: `R-32`. */
@@ -36,7 +37,7 @@ export interface Refrigerant {
 }
 
 /** All refrigerants with tables, in the order of the file. */
-export const refrigerantNames: readonly string[] = Object.keys(fluidTables);
+export const refrigerantNames: readonly string[] = tableNames;
 
 const made = new Map<string, Refrigerant>();
 
@@ -44,7 +45,7 @@ const made = new Map<string, Refrigerant>();
 export function refrigerantNamed(name: string): Refrigerant | undefined {
   const known = made.get(name);
   if (known !== undefined) return known;
-  const table = Object.hasOwn(fluidTables, name) ? fluidTables[name] : undefined;
+  const table = readTable(name);
   if (table === undefined) return undefined;
   const refrigerant: Refrigerant = {
     name,

@@ -1,7 +1,7 @@
+import { gasConstant } from './data/refrigerants';
 import type { Refrigerant } from './refrigerant';
 import { dewTemperature, vapourViscosity } from './saturation';
 import { inside, sumOver, toUnit } from './series';
-import { gasConstant } from './tables';
 
 export interface Vapour {
   /** kg/m3 */

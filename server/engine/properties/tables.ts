@@ -1,4 +1,4 @@
-import refrigerants from './data/refrigerants.json';
+import { refrigerantLines } from './data/refrigerants';
 import type { Domain, Series, Surface } from './series';
 
 /** One refrigerant as the data file holds it; see data/README.md. K, Pa, kg/m3, J/kg, Pa s, kg/mol. */
@@ -26,16 +26,17 @@ export interface FluidTable {
   readonly vap: { readonly Ts: Domain; readonly dT: Domain; readonly Z: Surface; readonly h: Surface };
 }
 
-interface RefrigerantFile {
-  readonly R: number;
-  readonly leftOut: Readonly<Record<string, string>>;
-  readonly fluids: Readonly<Record<string, FluidTable>>;
+// A test validates every line against its schema; here it is trusted. A table is read when its refrigerant is first named.
+const lines = new Map<string, string>();
+for (const line of refrigerantLines.trim().split('\n')) {
+  const end = line.indexOf('":');
+  lines.set(line.slice(1, end), line.slice(end + 2));
 }
 
-// A test validates the file against its schema; here it is trusted, so that starting costs nothing more than its reading.
-const file = refrigerants as unknown as RefrigerantFile;
+export const tableNames: readonly string[] = [...lines.keys()];
 
-export const fluidTables: Readonly<Record<string, FluidTable>> = file.fluids;
-export const leftOut: Readonly<Record<string, string>> = file.leftOut;
-/** Molar gas constant, J/(mol K): the one that the tables were made with. */
-export const gasConstant = file.R;
+/** The table of a refrigerant, read anew at each call; undefined where there is none. */
+export function readTable(name: string): FluidTable | undefined {
+  const line = lines.get(name);
+  return line === undefined ? undefined : (JSON.parse(line) as FluidTable);
+}

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import gases from '../../../server/engine/properties/data/gases.json';
-import refrigerants from '../../../server/engine/properties/data/refrigerants.json';
+import { gasConstant, leftOut, refrigerantLines } from '../../../server/engine/properties/data/refrigerants';
 import { refrigerantNamed, refrigerantNames, whyLeftOut } from '../../../server/engine/properties/index';
 
 const series = z.array(z.number()).min(2);
@@ -38,11 +38,8 @@ const fluid = z
   .refine((one) => (one.kind === 'pure') === (one.sat.lnpD === undefined), 'only blends have a dew line of their own')
   .refine((one) => one.estimatedPairs.length > 0 === (one.model === 'mixture, estimated pairs'));
 
-const refrigerantFile = z.object({
-  R: z.number(),
-  leftOut: z.record(z.string(), z.string()),
-  fluids: z.record(z.string().regex(/^R-/), fluid),
-});
+const refrigerantLine = z.record(z.string().regex(/^R-/), fluid);
+const lines = refrigerantLines.trim().split('\n');
 
 const gas = z.object({ M: positive, T: domain, p: domain, Z: surface, h: surface, s1: surface, mu: surface });
 const closed = z.array(z.number());
@@ -60,9 +57,12 @@ const gasFile = z.object({
 
 describe('the data files', () => {
   it('have the form that the code trusts', () => {
-    expect(refrigerantFile.safeParse(refrigerants).error?.issues ?? []).toEqual([]);
+    for (const line of lines)
+      expect(refrigerantLine.safeParse(JSON.parse(`{${line}}`)).error?.issues ?? []).toEqual([]);
+    expect(lines).toHaveLength(178);
+    for (const name of Object.keys(leftOut)) expect(refrigerantNames).not.toContain(name);
     expect(gasFile.safeParse(gases).error?.issues ?? []).toEqual([]);
-    expect(gases.R).toBe(refrigerants.R);
+    expect(gases.R).toBe(gasConstant);
   });
 
   it('hold 51 pure refrigerants and 127 blends', () => {
