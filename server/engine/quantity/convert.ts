@@ -1,5 +1,6 @@
 import { standardAtmosphere } from './atmosphere';
-import { type Literal, type LiteralProblem, problem } from './literal';
+import type { Literal } from './literal';
+import { type LiteralProblem, problem } from './problem';
 import type { Kind, Quantity } from './quantity';
 import { plainSpelling, type Unit, unitNamed, units } from './units';
 

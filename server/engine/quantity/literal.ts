@@ -1,5 +1,8 @@
-import { nearest } from './nearest';
-import { type Unit, unitNamed, units } from './units';
+import { isProblem, type LiteralProblem, problem } from './problem';
+import { meantUnit } from './slips';
+import { type Unit, unitNamed } from './units';
+
+export { isProblem, type LiteralProblem } from './problem';
 
 /** A number with its unit as somebody wrote it. `low` equals `high` unless it is a range; both are in `unit`. */
 export interface Literal {
@@ -13,130 +16,6 @@ export interface Literal {
   /** Written in two units, as `7 lb 4 oz`. */
   readonly compound: boolean;
 }
-
-export interface LiteralProblem {
-  readonly problem:
-    | 'no-unit'
-    | 'unknown-unit'
-    | 'mixed-units'
-    | 'backward-range'
-    | 'not-a-number'
-    | 'wrong-kind'
-    | 'impossible'
-    | 'ambiguous-reference';
-  readonly message: string;
-  /** Whole literals that could stand in its place, the likeliest first. */
-  readonly suggestions: readonly string[];
-}
-
-export const isProblem = (value: unknown): value is LiteralProblem =>
-  typeof value === 'object' && value !== null && 'problem' in value;
-
-export const problem = (
-  name: LiteralProblem['problem'],
-  message: string,
-  suggestions: readonly string[] = [],
-): LiteralProblem => ({ problem: name, message, suggestions });
-
-/** What people write for a unit, and the unit; where a figure must be worked out, the number to multiply by. */
-const meant: Readonly<Record<string, string | readonly [unit: string, times: number]>> = {
-  '"': 'in',
-  '”': 'in',
-  '″': 'in',
-  inch: 'in',
-  inches: 'in',
-  "'": 'ft',
-  '’': 'ft',
-  '′': 'ft',
-  foot: 'ft',
-  feet: 'ft',
-  '#': 'lb',
-  lbs: 'lb',
-  pound: 'lb',
-  pounds: 'lb',
-  ounce: 'oz',
-  ounces: 'oz',
-  gram: 'g',
-  grams: 'g',
-  kilo: 'kg',
-  kgs: 'kg',
-  sec: 's',
-  secs: 's',
-  second: 's',
-  seconds: 's',
-  mins: 'min',
-  minute: 'min',
-  minutes: 'min',
-  hr: 'h',
-  hrs: 'h',
-  hour: 'h',
-  hours: 'h',
-  d: 'days',
-  F: 'degF',
-  C: 'degC',
-  f: 'degF',
-  c: 'degC',
-  deg: 'degF',
-  'deg F': 'degF',
-  'deg C': 'degC',
-  '°': 'degF',
-  percent: '%',
-  pct: '%',
-  um: 'micron',
-  µm: 'micron',
-  μm: 'micron',
-  'in Hg': 'inHg',
-  'in. Hg': 'inHg',
-  '"Hg': 'inHg',
-  'fl oz': 'fl-oz',
-  floz: 'fl-oz',
-  'ft lb': 'ft-lb',
-  'ft-lbs': 'ft-lb',
-  'in lb': 'in-lb',
-  'in-lbs': 'in-lb',
-  Nm: 'N·m',
-  'cu ft': 'ft3',
-  cuft: 'ft3',
-  cf: 'ft3',
-  'sq ft': 'ft2',
-  sqft: 'ft2',
-  gallon: 'gal',
-  gallons: 'gal',
-  l: 'L',
-  liter: 'L',
-  liters: 'L',
-  litre: 'L',
-  litres: 'L',
-  ml: 'mL',
-  lpm: 'L/min',
-  btuh: 'Btu/h',
-  BTUH: 'Btu/h',
-  'BTU/hr': 'Btu/h',
-  BTU: 'Btu',
-  barg: 'bar gauge',
-  bara: 'bar absolute',
-  kPag: 'kPa gauge',
-  kPaa: 'kPa absolute',
-  MPag: 'MPa gauge',
-  'psi gauge': 'psig',
-  'psi absolute': 'psia',
-  'inHg vacuum': 'inHg',
-  psiv: 'inHg',
-  Torr: 'torr',
-  mmHg: 'torr',
-  meter: 'm',
-  meters: 'm',
-  metre: 'm',
-  metres: 'm',
-  watt: 'W',
-  watts: 'W',
-  // A ton of refrigeration is 12,000 Btu/h; a bare ton may also be a weight, so that it is never read as either.
-  ton: ['Btu/h', 12000],
-  tons: ['Btu/h', 12000],
-  TR: ['Btu/h', 12000],
-  MBH: ['Btu/h', 1000],
-  atm: ['psia', 14.696],
-};
 
 const numberPattern = String.raw`\d+-\d+/\d+|\d+/\d+|\d+(?:\.\d+)?|\.\d+`;
 const startsWithNumber = new RegExp(`^(${numberPattern})`);
@@ -184,7 +63,7 @@ function measures(text: string): Measure[] | null {
   return found.length > 0 ? found : null;
 }
 
-const bySmallFactor = (unit: Unit): boolean => unit.offset === undefined && unit.reference === undefined;
+const isPlain = (unit: Unit): boolean => unit.offset === undefined && unit.reference === undefined;
 
 interface Side {
   readonly value: number;
@@ -194,25 +73,13 @@ interface Side {
 }
 
 function unknownUnit(text: string, measure: Measure): LiteralProblem {
-  const word = measure.unit;
-  const usual = Object.hasOwn(meant, word) ? meant[word] : undefined;
-  const put = (numeral: string, unit: string): string =>
-    text.replace(new RegExp(`${escaped(measure.numeral)}\\s*${escaped(word)}`), () => `${numeral} ${unit}`);
-  if (Array.isArray(usual)) {
-    const [unit, times] = usual as readonly [string, number];
-    const figure = String(Number((measure.number.value * times).toPrecision(6)));
-    return problem('unknown-unit', `\`${word}\` is not a unit here; write \`${unit}\`.`, [put(figure, unit)]);
-  }
-  const near =
-    (usual as string | undefined) ??
-    nearest(
-      word,
-      units.flatMap((unit) => unit.spellings),
-    );
-  if (near === undefined) return problem('unknown-unit', `\`${word}\` is not a unit.`);
-  return problem('unknown-unit', `\`${word}\` is not a unit; perhaps \`${near}\` is meant.`, [
-    put(measure.numeral, near),
-  ]);
+  const { unit: word, numeral, number } = measure;
+  const meant = meantUnit(word);
+  if (meant === undefined) return problem('unknown-unit', `\`${word}\` is not a unit.`);
+  const [unit, times] = meant;
+  const figure = times === 1 ? numeral : String(Number((number.value * times).toPrecision(6)));
+  const mended = text.replace(new RegExp(`${escaped(numeral)}\\s*${escaped(word)}`), () => `${figure} ${unit}`);
+  return problem('unknown-unit', `\`${word}\` is not a unit; perhaps \`${unit}\` is meant.`, [mended]);
 }
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
@@ -251,7 +118,7 @@ function joined(
     const before = read[index - 1];
     if (before) {
       const sameKind = part.unit.kinds[0] === before.unit.kinds[0] && part.unit.system === before.unit.system;
-      if (!sameKind || !bySmallFactor(part.unit) || part.unit.factor >= before.unit.factor) {
+      if (!sameKind || !isPlain(part.unit) || part.unit.factor >= before.unit.factor) {
         return problem(
           'mixed-units',
           `\`${whole}\` puts \`${before.unit.name}\` and \`${part.unit.name}\` together; only a larger and a smaller unit of one kind belong together, as in \`7 lb 4 oz\`.`,
@@ -322,7 +189,7 @@ export function readLiteral(text: string): Literal | LiteralProblem {
 
 function range(text: string, low: Side, high: Side): Literal | LiteralProblem {
   const same = low.unit === high.unit;
-  const comparable = low.unit.kinds[0] === high.unit.kinds[0] && bySmallFactor(low.unit) && bySmallFactor(high.unit);
+  const comparable = low.unit.kinds[0] === high.unit.kinds[0] && isPlain(low.unit) && isPlain(high.unit);
   if (!same && !comparable) {
     return problem(
       'mixed-units',
