@@ -165,3 +165,12 @@ export const nitrogenDewPoint = fact(
 export const oxygenInAir = fact('share', 0.2095, 0.2095, 'composition of dry air, from memory', 'memory');
 export const oxygenLeast = fact('share', 0.195, 0.195, '29 CFR 1910.146: deficient below 19.5 %', 'published');
 export const oxygenMost = fact('share', 0.235, 0.235, '29 CFR 1910.146: enriched above 23.5 %', 'published');
+
+/** Gas and tube stand at this temperature when the site says nothing. */
+export const gasTemperature = fact(
+  'temperature',
+  fahrenheit(70),
+  fahrenheit(70),
+  'reference temperature of the trade, 70 degF',
+  'practice',
+);

@@ -1,7 +1,15 @@
 import type { AnyRelation } from '../relation';
+import { brazingNitrogen } from './brazing-nitrogen';
+import { cylinderAfterDraw } from './cylinder-after-draw';
+import { cylinderContent } from './cylinder-content';
+import { cylindersToBring } from './cylinders-to-bring';
+import { fillNitrogen } from './fill-nitrogen';
 import { flushShots } from './flush-shots';
 import { flushTime } from './flush-time';
 import { lineVolume } from './line-volume';
+import { purgeFlow } from './purge-flow';
+import { purgeNitrogen } from './purge-nitrogen';
+import { purgeVolumeChanges } from './purge-volume-changes';
 import { solventContainers } from './solvent-containers';
 import { solventInAll } from './solvent-in-all';
 import { solventPerPass } from './solvent-per-pass';
@@ -10,6 +18,7 @@ import { spentSolventVolume } from './spent-solvent-volume';
 import { trapVolume } from './trap-volume';
 import { tubeBore } from './tube-bore';
 import { tubeMass } from './tube-mass';
+import { vacuumBreakNitrogen } from './vacuum-break-nitrogen';
 import { wettedArea } from './wetted-area';
 
 /** Every relation that the engine knows, in the order of the groups of the list of what it computes. */
@@ -18,12 +27,48 @@ export const relations: readonly AnyRelation[] = [
   lineVolume,
   wettedArea,
   tubeMass,
-  trapVolume,
-  solventPerPass,
-  solventInAll,
-  flushTime,
   flushShots,
+  flushTime,
   solventContainers,
-  spentSolventVolume,
+  solventInAll,
+  solventPerPass,
   spentSolventMass,
+  spentSolventVolume,
+  trapVolume,
+  brazingNitrogen,
+  cylinderAfterDraw,
+  cylinderContent,
+  cylindersToBring,
+  fillNitrogen,
+  purgeFlow,
+  purgeNitrogen,
+  purgeVolumeChanges,
+  vacuumBreakNitrogen,
 ];
+
+/** A relation by its name; undefined where there is none. */
+export const relationNamed = (name: string): AnyRelation | undefined => relations.find((one) => one.name === name);
+
+export {
+  brazingNitrogen,
+  cylinderAfterDraw,
+  cylinderContent,
+  cylindersToBring,
+  fillNitrogen,
+  flushShots,
+  flushTime,
+  lineVolume,
+  purgeFlow,
+  purgeNitrogen,
+  purgeVolumeChanges,
+  solventContainers,
+  solventInAll,
+  solventPerPass,
+  spentSolventMass,
+  spentSolventVolume,
+  trapVolume,
+  tubeBore,
+  tubeMass,
+  vacuumBreakNitrogen,
+  wettedArea,
+};

@@ -1,0 +1,74 @@
+import { nitrogen, nitrogenMass } from '../../properties';
+import { gasTemperature } from '../../reference/nitrogen-practice';
+import { psi } from '../../reference/table-units';
+import { nitrogenDensity } from '../gas-flow';
+import { relation } from '../relation';
+
+/** Pressure left in a nitrogen cylinder after a draw, Pa absolute. */
+export const cylinderAfterDraw = relation({
+  name: 'cylinder-after-draw',
+  title: 'Pressure left in a nitrogen cylinder',
+  group: 6,
+  inputs: {
+    waterVolume: { kind: 'volume', title: 'water volume', from: '`water-volume` of the cylinder', valid: [1e-4, 1] },
+    pressure: { kind: 'pressure', title: 'pressure before', from: '`full` of the cylinder', valid: [1e3, 5000 * psi] },
+    drawn: { kind: 'volume', title: 'nitrogen drawn', from: 'the step that draws it' },
+    least: {
+      kind: 'pressure',
+      title: 'pressure that the step asks',
+      from: 'the pressure in the step',
+      optional: true,
+      valid: [0, 5000 * psi],
+    },
+    temperature: {
+      kind: 'temperature',
+      title: 'temperature of the cylinder',
+      from: '`outdoors` of the site',
+      default: gasTemperature,
+      valid: [240, 345],
+    },
+  },
+  output: 'pressure',
+  formula:
+    'density after = density before - drawn × density at 70 °F and 1 atm / V water; the pressure that goes with it',
+  validity: 'nitrogen up to 5000 psig, -27 to 160 °F',
+  sources: ['reference density of nitrogen (fitted tables)'],
+  confidence: 'computed',
+  assumptions: [
+    'the cylinder comes back to its temperature after the draw',
+    'a cylinder cannot deliver below the pressure asked',
+  ],
+  examples: [
+    {
+      inputs: { waterVolume: '1 ft3', pressure: '2265 psig', drawn: '116.1 scf' },
+      expect: '500 psig',
+      tolerance: 4e-3,
+      source: 'handbook 6.1: 151.3 - 35.2 scf per ft3 between 2265 and 500 psig',
+    },
+    {
+      inputs: { waterVolume: '1.55 ft3', pressure: '2265 psig', drawn: '0 scf' },
+      expect: '2265 psig',
+      tolerance: 1e-6,
+      source: 'limit: nothing drawn',
+    },
+  ],
+  compute: ({ waterVolume, pressure, drawn, least, temperature }, { say }) => {
+    const before = nitrogenDensity(pressure, temperature);
+    if (before === null) return { refused: `There is no density of nitrogen at ${say('pressure', pressure)}.` };
+    const after = before - nitrogenMass(drawn) / waterVolume;
+    const left = after > 0 ? nitrogen.pressure(after, temperature) : null;
+    const asked = `${say('volume', drawn, 'scf')} at ${say('pressure', least ?? 0)}`;
+    if (left === null)
+      return { refused: `The cylinder does not hold the ${say('volume', drawn, 'scf')} that are drawn.` };
+    if (least !== undefined && left < least * (1 - 1e-9))
+      return { refused: `The cylinder cannot give ${asked}: it would fall to ${say('pressure', left)}.` };
+    return {
+      value: left,
+      workings: () => [
+        `density before = ${say('density', before)}`,
+        `density after = ${say('density', before)} - ${say('mass', nitrogenMass(drawn))} / ${say('volume', waterVolume, 'ft3')} = ${say('density', after)}`,
+        `pressure at that density and ${say('temperature', temperature)} = ${say('pressure', left)}`,
+      ],
+    };
+  },
+});
