@@ -27,7 +27,7 @@ export class Draft {
     this.ends ??= [...this.before.ends];
     this.ends[index] = { ...this.ends[index]!, ...change };
   }
-  set(change: Partial<Pick<Plant, 'power' | 'running' | 'lockedOut' | 'powerBy' | 'bypassed'>>): void {
+  set(change: Partial<Pick<Plant, 'power' | 'running' | 'lockedOut' | 'powerBy' | 'bypassed' | 'marks'>>): void {
     this.rest = { ...this.rest, ...change };
   }
   /** Fills every cell of a space with the same contents. */
@@ -87,8 +87,9 @@ export function settle(draft: Draft): { plant: Plant; released: readonly Release
         next.setPart(index, { contents: setCell(drafted.graph, state, cell, air) });
       }
       const fresh = next.part(index);
-      if (fresh.opened === null || fresh.tested || fresh.decayTested || fresh.evacuated) {
-        next.setPart(index, { opened: draft.cause, tested: null, decayTested: null, evacuated: null, ownCharge: false });
+      // The tightness of joints that nobody touched stays proven; dryness does not survive the air.
+      if (fresh.opened === null || fresh.decayTested || fresh.evacuated || fresh.ownCharge) {
+        next.setPart(index, { opened: draft.cause, decayTested: null, evacuated: null, ownCharge: false });
       }
     }
     if (gone) released.push({ space, contents: gone });

@@ -34,8 +34,8 @@ export function seatPasses(plant: Plant, part: Part): boolean {
     case 'power':
     case 'control':
       return state.position === 'open' || (state.position === 'control' && plant.power === 'on');
-    case 'direction':
-      return state.position === 'open';
+    default:
+      return state.position === 'open'; // one way only: it does not equalise, unless it is held open
   }
 }
 

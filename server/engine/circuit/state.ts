@@ -38,7 +38,8 @@ export interface PartState {
   /** What holds a powered or pressure-driven valve open: magnet, stem. */
   readonly heldBy: string | null;
   readonly wet: Cause | null;
-  readonly residue: { readonly oil: string | null; readonly acid: boolean };
+  /** Old oil that is still in it (`share` of what was there), and acid of a burnout. */
+  readonly residue: { readonly oil: string | null; readonly share: number; readonly acid: boolean };
   /** The step since when air has been in it and no test has cleared it. */
   readonly opened: Cause | null;
   readonly tested: Proof | null;
@@ -48,16 +49,15 @@ export interface PartState {
   readonly drained: Cause | null;
   /** Flush passes through it since it was last dirtied, as walked. */
   readonly flushes: number;
-  /** The last purge after a flush that was a final one. */
+  /** The step that blew the solvent out for good. */
   readonly finalPurge: Cause | null;
-  readonly cloth: Cause | null;
   readonly provedZero: Cause | null;
   readonly cores: 'in' | 'out';
   /** The charge that it came with is still shut in behind its own valves. */
   readonly ownCharge: boolean;
+  /** The last flush pass that no purge has followed. */
+  readonly unpurged: Cause | null;
   readonly renewed: Cause | null;
-  readonly wrapped: Cause | null;
-  readonly pluggedBySwab: Cause | null;
 }
 
 export interface Closure {
@@ -88,6 +88,8 @@ export interface Plant {
   readonly powerBy: Cause | null;
   /** What was put out of action, by name, and by which step. */
   readonly bypassed: ReadonlyMap<string, Cause>;
+  /** What was done beside the parts, by what it was done to ("renew seals", "survey system"), and by which step. */
+  readonly marks: ReadonlyMap<string, Cause>;
   /** Pa: the site's atmosphere. */
   readonly atmosphere: number;
 }
@@ -118,9 +120,9 @@ export function beginning(graph: Graph, start: Start): Plant {
         : part.standing === 'kept' && part.properties.closed ? 'shut'
         : shuts === 'hand' ? 'open' : 'control',
       heldBy: null, wet: null,
-      residue: { oil: start.oilChanges && !untouched ? start.oldOil : null, acid: start.acid && !untouched },
+      residue: { oil: start.oilChanges && !untouched ? start.oldOil : null, share: start.oilChanges && !untouched ? 1 : 0, acid: start.acid && !untouched },
       opened: null, tested: null, evacuated: null, decayTested: null, inspected: null, drained: null, flushes: 0, finalPurge: null,
-      cloth: null, provedZero: null, cores: 'in', ownCharge: false, renewed: null, wrapped: null, pluggedBySwab: null,
+      provedZero: null, cores: 'in', ownCharge: false, unpurged: null, renewed: null,
     };
   });
   const ends = graph.ends.map((end): EndState => {
@@ -130,7 +132,7 @@ export function beginning(graph: Graph, start: Start): Plant {
   });
   // Where a part is added, its neighbours were joined to each other: the joint was whole, so their ends count as made.
   return {
-    graph, parts, ends, power: 'on', running: start.refrigerant !== null, lockedOut: new Map(), powerBy: null, bypassed: new Map(),
+    graph, parts, ends, power: 'on', running: start.refrigerant !== null, lockedOut: new Map(), powerBy: null, bypassed: new Map(), marks: new Map(),
     atmosphere: start.atmosphere,
   };
 }

@@ -48,7 +48,7 @@ function keyAt(forms: readonly Form[], tokens: readonly Token[], index: number):
   let weak: Key | undefined;
   for (const form of forms) {
     for (const key of keys(form)) {
-      if (!key.words.every((word, k) => tokens[index + k]?.kind === 'word' && tokens[index + k]!.text === word)) continue;
+      if (!key.words.every((word, k) => (tokens[index + k]?.kind === 'word' || tokens[index + k]?.kind === 'arrow') && tokens[index + k]!.text === word)) continue;
       const term = (key.slot as { term: { starts(token: Token): boolean } | null }).term;
       const following = tokens[index + key.words.length];
       if (!term || (following && term.starts(following))) return key;
@@ -184,7 +184,7 @@ export class Binder {
       faults.push({ name: 'label-not-here', message: `"${token.text}" takes no label.`, from: label.from, to: label.to, instead: [] });
     }
     if (item.block && !word.block) {
-      const brace = item.head.findLast((each) => each.kind === 'open');
+      const brace = [...item.head].reverse().find((each) => each.kind === 'open');
       faults.push({ name: 'block-not-here', message: `"${token.text}" takes no block.`, from: brace?.at ?? whole.from, to: brace ? end(brace) : whole.to, instead: [] });
     }
     if (!item.block && word.blockNeeded) {

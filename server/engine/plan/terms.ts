@@ -51,7 +51,7 @@ export interface Term<T = unknown> {
 export type Reference =
   | 'part' | 'place-in-circuit' | 'label' | 'standard' | 'house-rules' | 'plan' | 'solvent' | 'nitrogen-cylinder'
   | 'recovery-cylinder' | 'recovery-machine' | 'pump' | 'hose' | 'regulator' | 'refrigerant' | 'oil' | 'tube' | 'check'
-  | 'stock' | 'file';
+  | 'stock' | 'parameter' | 'file';
 
 /** A name as written. */
 export interface Name {

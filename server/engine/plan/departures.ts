@@ -1,0 +1,74 @@
+import type { Token } from '../../../grammar/tree';
+import { type Bound, readTerms } from './bind';
+import { faultFinding, type Gather } from './gather';
+import { adapt, type Departure, eachStep, type Step, stepsOf } from './step';
+import type { Name } from './terms';
+import type { Form, Vocabulary } from './vocabulary';
+
+const departing = new Set(['change', 'skip', 'replace', 'before', 'after']);
+
+/** Applies a job's departures to its standard's steps, in the order in which the job states them. */
+export function depart(steps: readonly Step[], block: readonly Bound[], file: string, vocabulary: Vocabulary, gather: Gather): { steps: readonly Step[]; departures: readonly Departure[] } {
+  const labels = new Map<string, Step>();
+  for (const step of eachStep(steps)) if (step.label) labels.set(step.label, step);
+  const departures: Departure[] = [];
+  let result = steps;
+  for (const bound of block) {
+    if (!bound.word || !departing.has(bound.word.word)) continue;
+    const label = bound.values['label'] as Name | undefined;
+    if (!label) continue;
+    const kind = bound.word.word as Departure['kind'];
+    const target = labels.get(label.text);
+    const departure: Departure = { kind, label: label.text, reason: (bound.values['because'] as string | undefined) ?? null, bound, file, of: target ?? null };
+    departures.push(departure);
+    if (!target) {
+      gather.unknownName('labelled step', label.text, bound, { from: label.from, to: label.to }, labels.keys());
+      continue;
+    }
+    const added = kind === 'change' || kind === 'skip' ? [] : stepsOf(bound.block, file).map((step) => mark(step, departure));
+    result = replaceIn(result, label.text, (step) => {
+      switch (kind) {
+        case 'change': return [changed(step, departure, vocabulary, gather)];
+        case 'skip': return [];
+        case 'replace': return added;
+        case 'before': return [...added, step];
+        case 'after': return [step, ...added];
+      }
+    });
+  }
+  return { steps: result, departures };
+}
+
+const mark = (step: Step, departure: Departure): Step => adapt(step, departure.bound, () => ({ ...step, departure, children: step.children.map((each) => mark(each, departure)) }));
+
+/** Rebuilds only the way down to the labelled step; everything else keeps its identity. */
+function replaceIn(steps: readonly Step[], label: string, by: (step: Step) => readonly Step[]): readonly Step[] {
+  let touched = false;
+  const result = steps.flatMap((step): readonly Step[] => {
+    if (step.label === label) {
+      touched = true;
+      return by(step);
+    }
+    if (step.children.length === 0) return [step];
+    const children = replaceIn(step.children, label, by);
+    if (children === step.children) return [step];
+    touched = true;
+    return [{ ...step, children }];
+  });
+  return touched ? result : steps;
+}
+
+/** A step with its clauses changed: each statement of the block is read as the step itself would read it. */
+function changed(step: Step, departure: Departure, vocabulary: Vocabulary, gather: Gather): Step {
+  const values: Record<string, unknown> = {};
+  for (const bound of departure.bound.block) {
+    const { item } = bound;
+    if (!item.word) continue;
+    const tokens: readonly Token[] = [item.word, ...item.terms];
+    const whole = { from: item.word.at, to: item.word.at + item.word.text.length };
+    const read = readTerms(step.word.form as Form, vocabulary.common, tokens, whole, true);
+    for (const fault of read.faults) gather.findings.push(faultFinding(fault, bound, departure.file));
+    Object.assign(values, read.values);
+  }
+  return adapt(step, departure.bound, () => ({ ...step, values: { ...step.values, ...values }, departure }));
+}

@@ -1,0 +1,179 @@
+import { farEnd, nearEnd, type Part } from '../circuit/graph';
+import { contentsOfCell, setCell } from '../circuit/settle';
+import { cellOf, hasGap, type Space, spaces } from '../circuit/spaces';
+import { airOf, type Cause, type Closure, type Contents, filled } from '../circuit/state';
+import type { Act, Target } from './verb';
+
+/** What several verbs do to the plant, each said once. */
+
+export type Ends = 'both ends' | 'far end' | 'near end';
+
+export const part = (act: Act, index: number): Part => act.draft.graph.parts[index]!;
+
+/** The ends that a step means; of a part with two passages, all four at "both ends". */
+export function endsOf(act: Act, index: number, which: Ends | undefined): readonly number[] {
+  const it = part(act, index);
+  if (which === 'far end') return [farEnd(it)];
+  if (which === 'near end') return [nearEnd(it)];
+  return it.ends;
+}
+
+const spaceAt = (act: Act, end: number): Space => {
+  const now = act.draft.now();
+  return spaces(now).find((space) => space.cells.includes(cellOf(end))) ?? { cells: [cellOf(end)], parts: [act.draft.graph.ends[end]!.part], openings: [] };
+};
+
+/** What a space holds: of several contents the one under the highest pressure. */
+export function heldIn(act: Act, space: Space): Contents {
+  const now = act.draft.now();
+  return space.cells.map((cell) => contentsOfCell(now, cell)).reduce((most, each) => (each.high > most.high ? each : most));
+}
+
+/** Undoes the joints at some ends. A joint of two ends comes apart on both sides; of a tee only this end comes off. */
+export function undo(act: Act, index: number, ends: readonly number[], how: 'undone' | 'cut' | 'taken off'): void {
+  const { draft } = act;
+  const undone = ends.filter((end) => draft.end(end).attached);
+  if (undone.length > 0) {
+    const space = spaceAt(act, undone[0]!);
+    act.emit({ type: 'opens', part: index, ends: undone, held: heldIn(act, space), space, how });
+    // The other end of the part may hang in another space, behind its own shut valve.
+    for (const end of undone.slice(1)) {
+      const other = spaceAt(act, end);
+      if (other.cells.join() !== space.cells.join()) act.emit({ type: 'opens', part: index, ends: [end], held: heldIn(act, other), space: other, how });
+    }
+  }
+  for (const end of undone) {
+    const joint = draft.graph.joints[draft.graph.ends[end]!.joint];
+    const off = joint && joint.ends.length === 2 ? joint.ends : [end];
+    for (const each of off) {
+      draft.setEnd(each, { attached: false, detachedBy: act.step });
+      loseTest(act, draft.graph.ends[each]!.part);
+    }
+  }
+}
+
+const loseTest = (act: Act, index: number): void => {
+  if (act.draft.part(index).tested) act.draft.setPart(index, { tested: null });
+};
+
+/** Makes up the joints at some ends: caps come off; whatever else closes an end stays. */
+export function makeUp(act: Act, ends: readonly number[]): void {
+  const { draft } = act;
+  for (const end of ends) {
+    const joint = draft.graph.joints[draft.graph.ends[end]!.joint];
+    const others = joint?.ends.filter((each) => each !== end) ?? [];
+    for (const each of [end, ...(others.length === 1 ? others : [])]) {
+      if (draft.part(draft.graph.ends[each]!.part).mounted === 'none' && each !== end) continue;
+      const closure = draft.end(each).closure;
+      draft.setEnd(each, { attached: true, ...(closure?.kind === 'cap' ? { closure: null } : {}) });
+      loseTest(act, draft.graph.ends[each]!.part);
+    }
+    // Where the neighbour is not in place yet, its end waits to be made up when it comes.
+  }
+}
+
+/** Takes parts off. What stood between them and their neighbours is open from then on. */
+export function takeOff(act: Act, indexes: readonly number[], how: 'cut' | 'taken off'): void {
+  const { draft } = act;
+  for (const index of indexes) undo(act, index, part(act, index).ends, how);
+  for (const index of indexes) {
+    for (const end of part(act, index).ends) draft.setEnd(end, { closure: null });
+    draft.setPart(index, { mounted: 'none' });
+  }
+  if (indexes.length > 0) act.emit({ type: 'unmounts', parts: indexes });
+}
+
+/** Puts parts in place, without making up their joints to what stands there already. */
+export function putIn(act: Act, indexes: readonly number[]): void {
+  const { draft } = act;
+  const fresh = indexes.filter((index) => draft.part(index).mounted !== 'new');
+  for (const index of fresh) {
+    const it = part(act, index);
+    if (draft.part(index).mounted === 'old') takeOff(act, [index], 'taken off');
+    const own = it.unit !== null ? part(act, it.unit).properties.holds : it.properties.holds;
+    const pressure = own ? act.plan.startPressure(own.refrigerant) : null;
+    const contents = own && pressure ? filled(own.refrigerant, pressure, act.step) : airOf(draft.before.atmosphere, act.step);
+    draft.setPart(index, {
+      mounted: 'new', contents: draft.part(index).contents.map(() => contents), wet: null, unpurged: null, flushes: 0, residue: { oil: null, share: 0, acid: false },
+      opened: own ? null : act.step, tested: null, evacuated: null, decayTested: null, finalPurge: null, drained: null, cores: 'in',
+      ownCharge: own !== undefined, renewed: act.step, provedZero: null,
+      position: it.kind.shuts === undefined ? null : it.properties.closed || it.kind.shuts === 'driven' ? 'shut' : it.kind.shuts === 'hand' ? 'open' : 'control',
+      heldBy: null,
+    });
+    const shut = it.properties.valves === 'closed' || (it.unit !== null && part(act, it.unit).properties.valves === 'closed');
+    for (const end of it.ends) {
+      draft.setEnd(end, { attached: false, closure: null, detachedBy: act.step, ...(draft.graph.ends[end]!.valve ? { valve: shut ? 'shut' : 'open' } : {}) });
+    }
+  }
+  // Joints among parts that come together are theirs; a neighbour that was made up and waits is met.
+  for (const index of fresh) {
+    for (const end of part(act, index).ends) {
+      const others = draft.graph.joints[draft.graph.ends[end]!.joint]?.ends.filter((each) => each !== end) ?? [];
+      const met = others.every((other) => fresh.includes(draft.graph.ends[other]!.part) || (draft.end(other).attached && draft.part(draft.graph.ends[other]!.part).mounted !== 'none'));
+      if (others.length > 0 && met) draft.setEnd(end, { attached: true });
+    }
+  }
+  if (fresh.length > 0) act.emit({ type: 'mounts', parts: fresh });
+}
+
+/** Opens a part to the air and shuts it again within one step: a core changed, a valve's inside renewed. */
+export function breach(act: Act, index: number, how: 'undone' | 'taken off'): void {
+  const { draft } = act;
+  const it = part(act, index);
+  const space = spaceAt(act, it.ends[0]!);
+  act.emit({ type: 'opens', part: index, ends: it.ends, held: heldIn(act, space), space, how });
+  const air = airOf(draft.before.atmosphere, act.step);
+  for (const cell of space.cells) {
+    const owner = draft.graph.ends[cell * 2]!.part;
+    const state = draft.part(owner);
+    draft.setPart(owner, { contents: setCell(draft.graph, state, cell, air), opened: state.opened && !state.evacuated && !state.decayTested ? state.opened : act.step, evacuated: null, decayTested: null });
+  }
+  loseTest(act, index);
+  draft.setPart(index, { renewed: act.step });
+}
+
+export function close(act: Act, ends: readonly number[], kind: Closure['kind'], opening: number | null): void {
+  for (const end of ends) {
+    act.draft.setEnd(end, { closure: { kind, opening, by: act.step } });
+    act.emit({ type: 'closes', part: act.draft.graph.ends[end]!.part, end, closure: kind });
+  }
+}
+
+/** Takes closures of some kinds off the ends of parts; all ends of the plant where no part is named. */
+export function uncover(act: Act, indexes: readonly number[] | null, kinds: readonly Closure['kind'][], which?: Ends): number {
+  let count = 0;
+  const ends = indexes === null ? act.draft.graph.ends.map((end) => end.index) : indexes.flatMap((index) => endsOf(act, index, which));
+  for (const end of ends) {
+    const closure = act.draft.end(end).closure;
+    if (!closure || !kinds.includes(closure.kind)) continue;
+    act.draft.setEnd(end, { closure: null });
+    count++;
+  }
+  return count;
+}
+
+/** The ends of a part that stand open to the air or would, were they not closed: its joints there are undone. */
+export const freeEnds = (act: Act, index: number): readonly number[] => {
+  const now = act.draft.now();
+  return part(act, index).ends.filter((end) => {
+    const joint = act.draft.graph.ends[end]!.joint;
+    return joint >= 0 && hasGap(now, joint);
+  });
+};
+
+/** Notes that something was done to a thing: `renew seals`. */
+export function mark(act: Act, what: string): void {
+  const marks = new Map(act.draft.now().marks);
+  marks.set(what, act.step as Cause);
+  act.draft.set({ marks });
+}
+
+/** Marks each target of a step under the verb's word. */
+export function markAll(act: Act, targets: readonly Target[]): void {
+  for (const target of targets) {
+    const names = target.thing !== null ? [target.thing] : target.parts.map((index) => part(act, index).name);
+    for (const name of names) mark(act, `${act.step.word.word} ${name}`);
+    if (target.thing === null && !names.includes(target.selector.noun)) mark(act, `${act.step.word.word} ${target.selector.noun}`);
+  }
+  if (targets.length === 0) mark(act, act.step.word.word);
+}

@@ -1,0 +1,48 @@
+import type { Contents } from '../circuit/state';
+import type { Opening, Space } from '../circuit/spaces';
+import type { Quantity } from '../quantity';
+
+/**
+ * What a step did, as facts about the plant: who opened what that held which gas, which way a flush took, what a test
+ * pressed on. The checks and the take-off read these and the states before and after; they never read the words.
+ */
+export type Event =
+  | { readonly type: 'opens'; readonly part: number; readonly ends: readonly number[]; readonly held: Contents; readonly space: Space; readonly how: 'undone' | 'cut' | 'taken off' | 'pierced' }
+  | { readonly type: 'joins'; readonly part: number; readonly ends: readonly number[]; readonly torch: boolean; readonly nitrogen: Quantity | null; readonly with: string | null }
+  | { readonly type: 'closes'; readonly part: number; readonly end: number; readonly closure: string }
+  | Flow
+  | { readonly type: 'pressurises'; readonly medium: string; readonly level: number; readonly spaces: readonly Space[]; readonly time: Quantity | null; readonly purpose: 'test' | 'break' }
+  | { readonly type: 'recovers'; readonly spaces: readonly Space[]; readonly held: readonly Contents[]; readonly level: number; readonly into: string | null; readonly missed: readonly Space[] }
+  | { readonly type: 'evacuates'; readonly spaces: readonly Space[]; readonly level: number; readonly missed: readonly Space[] }
+  | { readonly type: 'stands'; readonly spaces: readonly Space[]; readonly time: Quantity | null; readonly rise: number | null }
+  | { readonly type: 'lets-down'; readonly spaces: readonly Space[]; readonly levels: readonly number[]; readonly outdoors: boolean }
+  | { readonly type: 'lets-in'; readonly ends: readonly number[]; readonly parts: readonly number[] }
+  | { readonly type: 'charges'; readonly refrigerant: string; readonly mass: Quantity | null; readonly spaces: readonly Space[]; readonly held: readonly Contents[]; readonly phase: 'liquid' | 'vapour' | null; readonly purpose: 'charge' | 'adjust' }
+  | { readonly type: 'starts'; readonly mode: string | null }
+  | { readonly type: 'powers'; readonly to: 'on' | 'controls' | 'locked-out' }
+  | { readonly type: 'mounts'; readonly parts: readonly number[] }
+  | { readonly type: 'unmounts'; readonly parts: readonly number[] }
+  | { readonly type: 'no-effect'; readonly why: string };
+
+/** Solvent or nitrogen that goes through an open line. */
+export interface Flow {
+  readonly type: 'flows';
+  readonly medium: 'solvent' | 'nitrogen';
+  readonly purpose: 'blow-out' | 'flush' | 'purge';
+  readonly line: number;
+  /** The end that it is let in at, and whether that end stands open for it. */
+  readonly inlet: number;
+  readonly inletOpen: boolean;
+  /** Every way out, with the chain of parts from the inlet to it. */
+  readonly outlets: readonly { readonly opening: Opening; readonly chain: readonly number[] }[];
+  /** All parts that the medium can get to. */
+  readonly reached: readonly number[];
+  /** Pa absolute; null where nothing is said. */
+  readonly level: number | null;
+  readonly time: Quantity | null;
+  readonly container: boolean;
+  readonly outdoors: boolean;
+  /** Whether what came through was enough to take the solvent out for good, and why not. */
+  readonly dries: boolean;
+  readonly volumeChanges: number | null;
+}
