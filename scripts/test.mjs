@@ -22,10 +22,13 @@ const stages = [
 
 mkdirSync(dirname(results), { recursive: true });
 rmSync(results, { force: true });
+// Colours are for a terminal; whoever reads a log wants the plain words.
+const plain = { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0' };
+const env = process.stdout.isTTY ? process.env : plain;
 let failedStage;
 for (const [name, program, words] of stages) {
   const began = performance.now();
-  const { status } = spawnSync(program, words, { cwd: root, stdio: 'inherit' });
+  const { status } = spawnSync(program, words, { cwd: root, env, stdio: 'inherit' });
   console.log(`${name}: ${status === 0 ? 'ok' : 'FAILED'} (${((performance.now() - began) / 1000).toFixed(1)} s)`);
   if (status === 0) continue;
   failedStage = name;
