@@ -2,7 +2,7 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-const source = join(dirname(import.meta.dirname), 'tests/workbench/folder');
+const source = join(dirname(import.meta.dirname), 'tests/fixtures/samples');
 const shared = ['standard-line-set-reuse.jobplan', 'house.jobplan', 'materials.jobplan'];
 const standard = shared[0];
 
@@ -10,7 +10,7 @@ export const jobName = (n) => `job-${n}.jobplan`;
 
 /** A job like the others, but for its name and the length of its lines. */
 export function jobText(n) {
-  return readFileSync(join(source, 'changeout.jobplan'), 'utf8')
+  return readFileSync(join(source, 'changeout-split.jobplan'), 'utf8')
     .replace(/^plan (\S+) "/m, `plan job-${n} "Job ${n}, `)
     .replaceAll('length 48 ft', `length ${30 + (n % 40)} ft`);
 }

@@ -55,8 +55,8 @@ async function look(page) {
 prepare();
 mkdirSync(pictures, { recursive: true });
 const extension = await stage({});
-const files = join(root, 'tests/workbench/folder');
-const server = await startWebServer({ extension, files, open: 'changeout.jobplan' });
+const files = join(root, 'tests/fixtures/samples');
+const server = await startWebServer({ extension, files, open: 'changeout-split.jobplan' });
 const browser = await openBrowser();
 const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, colorScheme: 'dark' });
 page.setDefaultTimeout(30_000);

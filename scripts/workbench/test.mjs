@@ -11,7 +11,7 @@ const extension = await stage({ tests: 'tests/workbench/suite.ts' });
 const server = await startWebServer({
   extension,
   tests: 'tests/suite.js',
-  files: join(root, 'tests/workbench/folder'),
+  files: join(root, 'tests/fixtures/samples'),
 });
 const browser = await openBrowser();
 const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
