@@ -3,14 +3,15 @@
  * again, and only those that stand around them are made anew. The result equals a reading from scratch; wherever that
  * is not certain from the touched lines alone, the next statement outwards is read again, in the end the whole text.
  */
+import { isSettled } from './faults';
 import { blockStart } from './locate';
 import { lengthOf } from './making';
 import { largest, parseText } from './parse';
 import { readItems } from './parser';
 import { print, textOf } from './print';
-import { columnAfter, findStructure, type Surroundings, wholeFile } from './structure';
+import { columnOf, findStructure, type Surroundings, wholeFile } from './structure';
 import type { Tokenizer } from './tokens';
-import type { Block, Item, Statement, SyntaxFault, Token, Tree } from './tree';
+import type { Block, Item, Statement, Token, Tree } from './tree';
 
 interface Change {
   readonly from: number;
@@ -87,12 +88,7 @@ function editWithin(row: Row, index: number, at: number, change: Change, tokeniz
 function indentOf(row: Row, index: number): number | undefined {
   if (index === 0 && row.around.midLine) return row.around.indent;
   if (index > 0 && !endsLine(row.items[index - 1]!)) return undefined;
-  return columnOf(row.items[index]!);
-}
-
-function columnOf(item: Item): number {
-  const first = item.head[0];
-  return first?.kind === 'space' ? columnAfter(first.text) : 0;
+  return columnOf(row.items[index]!.head);
 }
 
 function shifted(tokens: readonly Token[], by: number): readonly Token[] {
@@ -154,18 +150,18 @@ function keepsFirst(
   read: readonly Item[],
   indent: number,
 ): boolean {
-  if (first === 0 && items[0]?.kind !== read[0]?.kind) return false;
+  if (first === 0 && !(items[0]?.kind === 'blank' && read[0]?.kind === 'blank')) return false;
   const was = firstLeading(items);
   if (was < 0 || was >= behind) return false;
   if (was < first) return true;
   // Those read again are all further in than the block; one of them must be there to take the first one's place.
-  return columnOf(items[was]!) > indent && firstLeading(first === 0 ? read : [items[0]!, ...read]) > 0;
+  return columnOf(items[was]!.head) > indent && firstLeading(first === 0 ? read : [items[0]!, ...read]) > 0;
 }
 
-/** Index of the first item, but for the one behind the opening brace, that is no blank and leads its line; or -1. */
+/** Index of the first item, but for the one behind the opening brace, that is a statement and leads its line; or -1. */
 function firstLeading(items: readonly Item[]): number {
   for (let index = 1; index < items.length; index++) {
-    if (items[index]!.kind !== 'blank' && endsLine(items[index - 1]!)) return index;
+    if (items[index]!.kind === 'statement' && endsLine(items[index - 1]!)) return index;
   }
   return -1;
 }
@@ -185,18 +181,4 @@ function endsLine(item: Item): boolean {
 /** Whether the item ends with a block that has no closing brace: what follows has ended it. */
 function isOpen(item: Item): boolean {
   return item.kind === 'statement' && item.block !== null && item.block.close.length === 0;
-}
-
-/** Faults that come of the braces, in which lines far apart may have a part. */
-const structural: ReadonlySet<SyntaxFault['name']> = new Set([
-  'unclosed-brace',
-  'stray-brace',
-  'too-deep',
-  'too-large',
-]);
-
-/** Whether every brace in the item has its partner in it. */
-function isSettled(item: Item): boolean {
-  if (item.faults.some(({ name }) => structural.has(name))) return false;
-  return item.kind !== 'statement' || item.block === null || item.block.items.every(isSettled);
 }

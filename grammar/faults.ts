@@ -1,5 +1,5 @@
 /** The sentences with which the grammar speaks of what it could not read. */
-import type { SyntaxFault } from './tree';
+import type { Item, SyntaxFault } from './tree';
 
 const messages: Record<SyntaxFault['name'], string> = {
   'unclosed-brace': 'This block is never closed: a } is missing.',
@@ -14,4 +14,18 @@ const messages: Record<SyntaxFault['name'], string> = {
 
 export function fault(name: SyntaxFault['name'], from: number, to: number): SyntaxFault {
   return { name, message: messages[name], from, to };
+}
+
+/** Faults that come of the braces, in which lines far apart may have a part. */
+const structural: ReadonlySet<SyntaxFault['name']> = new Set([
+  'unclosed-brace',
+  'stray-brace',
+  'too-deep',
+  'too-large',
+]);
+
+/** Whether every brace in the item has its partner in it. */
+export function isSettled(item: Item): boolean {
+  if (item.faults.some(({ name }) => structural.has(name))) return false;
+  return item.kind !== 'statement' || item.block === null || item.block.items.every(isSettled);
 }

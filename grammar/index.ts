@@ -4,6 +4,7 @@ import { parseText } from './parse';
 import { createTokenizer } from './tokens';
 import type { Tree } from './tree';
 
+export { format, type TextEdit } from './layout';
 export { blockStart, itemAt, locate, type Place, type PlacedItem, walk } from './locate';
 export { print, textOf } from './print';
 export type { Blank, Block, Item, Statement, Stray, SyntaxFault, Token, TokenKind, Tree } from './tree';

@@ -11,7 +11,7 @@ export function blockStart(statement: Statement): number {
  * Visits every item from the top down with its absolute offset and the number of blocks around it. What is within an
  * item is left out if `visit` returns false for it.
  */
-export function walk(tree: Tree, visit: (item: Item, at: number, depth: number) => boolean | undefined | void): void {
+export function walk(tree: Tree, visit: (item: Item, at: number, depth: number) => boolean | undefined): void {
   walkItems(tree.items, tree.mark.length, 0, visit);
 }
 
@@ -19,7 +19,7 @@ function walkItems(
   items: readonly Item[],
   start: number,
   depth: number,
-  visit: (item: Item, at: number, depth: number) => boolean | undefined | void,
+  visit: (item: Item, at: number, depth: number) => boolean | undefined,
 ): void {
   let at = start;
   for (const item of items) {

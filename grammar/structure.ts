@@ -4,6 +4,7 @@
  */
 import type { IToken, TokenType } from 'chevrotain';
 import { Close, Newline, Open, StrayClose, Unreadable } from './tokens';
+import type { Token } from './tree';
 
 /** Blocks nest in plans about six deep; the limit only keeps a hostile text from exhausting the stack. */
 export const deepest = 200;
@@ -51,6 +52,12 @@ export function columnAfter(blanks: string): number {
     column = blanks.charCodeAt(at) === 9 ? column - (column % tabColumns) + tabColumns : column + 1;
   }
   return column;
+}
+
+/** Column at which the tokens of a line begin, its first blanks among them. */
+export function columnOf(line: readonly Token[]): number {
+  const first = line[0];
+  return first?.kind === 'space' ? columnAfter(first.text) : 0;
 }
 
 const isTrivia = (token: IToken) => token.tokenType.name === 'space' || token.tokenType.name === 'comment';
@@ -226,7 +233,7 @@ function opensIndentedBlock(column: number, index: number, tokens: readonly ITok
   let opens = false;
   for (let next = index; next < tokens.length; next++) {
     const type = tokens[next]!.tokenType;
-    if (next > index && columns[next] !== notFirst) return opens && columns[next]! > column;
+    if (next > index && columns[next] !== notFirst) return opens && type !== Close && columns[next]! > column;
     if (type === Open) opens = true;
     else if (type !== Newline && !isTrivia(tokens[next]!)) opens = false;
   }

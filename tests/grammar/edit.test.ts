@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Item, print, type Statement, type Tree } from '../../grammar/index';
+import { print } from '../../grammar/index';
 import { grammar, samples } from './samples';
 
 /** Pieces that people type, and pieces that break lines, blocks and quotes. */

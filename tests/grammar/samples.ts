@@ -13,7 +13,7 @@ export const samples: readonly (readonly [name: string, text: string])[] = readd
 export const units = [
   ...['in', 'ft', 'ft2', 'ft3', 'lb', 'oz', 'fl-oz', 'fl-oz/min', 'kg', 'kg/L', 'g', 's', 'min', 'h', 'days', 'weeks'],
   ...['psig', 'psia', 'psi', 'kPa', 'kPa gauge', 'inHg', 'micron', 'cfh', 'cfm', '°F', 'degF', 'Δ°F', 'deltaF', '%'],
-  ...['Btu/h', 'N·m', 'mgKOH/g', 'degF dew'],
+  ...['Btu/h', 'N·m', 'mgKOH/g'],
 ];
 
 export const grammar = createGrammar(units);
