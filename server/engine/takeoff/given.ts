@@ -3,7 +3,6 @@ import {
   isProblem,
   type Kind,
   type LiteralProblem,
-  problem,
   type Quantity,
   readLiteral,
   show,
@@ -49,7 +48,7 @@ export const readGiven = (
     const value = text.trim() === '' ? Number.NaN : Number(text);
     return Number.isFinite(value)
       ? input(exactly('count', value), 'plan', text)
-      : problem('not-a-number', `\`${text}\` is no number.`);
+      : { problem: 'not-a-number', message: `\`${text}\` is no number.`, suggestions: [] };
   }
   const literal = readLiteral(text);
   if (isProblem(literal)) return literal;

@@ -2,14 +2,27 @@ import type { AnyRelation } from '../relation';
 import { brazingNitrogen } from './brazing-nitrogen';
 import { cylinderAfterDraw } from './cylinder-after-draw';
 import { cylinderContent } from './cylinder-content';
+import { cylinderServicePressure } from './cylinder-service-pressure';
 import { cylindersToBring } from './cylinders-to-bring';
 import { fillNitrogen } from './fill-nitrogen';
 import { flushShots } from './flush-shots';
 import { flushTime } from './flush-time';
 import { lineVolume } from './line-volume';
+import { oxygenLeft } from './oxygen-left';
 import { purgeFlow } from './purge-flow';
 import { purgeNitrogen } from './purge-nitrogen';
 import { purgeVolumeChanges } from './purge-volume-changes';
+import { recoveryCylindersNeeded } from './recovery-cylinders-needed';
+import { recoveryLevel } from './recovery-level';
+import { flammableChargeCap, roomChargeLimit, roomConcentration } from './room-limits';
+import { safeFill } from './safe-fill';
+import {
+  saturationBubblePressure,
+  saturationDewPressure,
+  saturationLiquidDensity,
+  saturationVapourDensity,
+} from './saturation-of';
+import { saturationBubbleTemperature, saturationDewTemperature } from './saturation-temperature';
 import { solventContainers } from './solvent-containers';
 import { solventInAll } from './solvent-in-all';
 import { solventPerPass } from './solvent-per-pass';
@@ -27,6 +40,16 @@ export const relations: readonly AnyRelation[] = [
   lineVolume,
   wettedArea,
   tubeMass,
+  saturationBubblePressure,
+  saturationDewPressure,
+  saturationLiquidDensity,
+  saturationVapourDensity,
+  saturationBubbleTemperature,
+  saturationDewTemperature,
+  cylinderServicePressure,
+  recoveryCylindersNeeded,
+  recoveryLevel,
+  safeFill,
   flushShots,
   flushTime,
   solventContainers,
@@ -44,6 +67,10 @@ export const relations: readonly AnyRelation[] = [
   purgeNitrogen,
   purgeVolumeChanges,
   vacuumBreakNitrogen,
+  oxygenLeft,
+  flammableChargeCap,
+  roomChargeLimit,
+  roomConcentration,
 ];
 
 /** A relation by its name; undefined where there is none. */
@@ -53,14 +80,28 @@ export {
   brazingNitrogen,
   cylinderAfterDraw,
   cylinderContent,
+  cylinderServicePressure,
   cylindersToBring,
   fillNitrogen,
+  flammableChargeCap,
   flushShots,
   flushTime,
   lineVolume,
+  oxygenLeft,
   purgeFlow,
   purgeNitrogen,
   purgeVolumeChanges,
+  recoveryCylindersNeeded,
+  recoveryLevel,
+  roomChargeLimit,
+  roomConcentration,
+  safeFill,
+  saturationBubblePressure,
+  saturationBubbleTemperature,
+  saturationDewPressure,
+  saturationDewTemperature,
+  saturationLiquidDensity,
+  saturationVapourDensity,
   solventContainers,
   solventInAll,
   solventPerPass,

@@ -1,0 +1,81 @@
+import { oxygenInAir, oxygenLeast } from '../../reference/nitrogen-practice';
+import { relation } from '../relation';
+
+/** Oxygen left in the air of a room into which gas was let, as a share by volume. */
+export const oxygenLeft = relation({
+  name: 'oxygen-left',
+  title: 'Oxygen left in the room',
+  group: 7,
+  inputs: {
+    room: { kind: 'volume', title: 'volume of the room', from: '`work-space` of the site', valid: [0.1, 1e7] },
+    released: { kind: 'volume', title: 'gas let go', from: 'the steps that let gas go in the room' },
+    ventilation: { kind: 'volume-flow', title: 'ventilation', from: '`ventilation` of the work space', optional: true },
+    time: {
+      kind: 'time',
+      title: 'time over which it is let go',
+      from: '`for` in the step',
+      optional: true,
+      valid: [1, 1e7],
+    },
+  },
+  output: 'share',
+  formula:
+    'without ventilation 20.95 % × e^(-v/V); with it C + (20.95 % - C) × e^(-(Qv + Q) t/V), C = 20.95 % × Qv/(Qv + Q)',
+  validity: 'gas that mixes with the room’s air',
+  sources: ['mass balance of a well-mixed room', oxygenLeast.source],
+  confidence: 'computed',
+  assumptions: ['well mixed; near the outlet, and low down with heavy gas, there is less oxygen'],
+  examples: [
+    {
+      inputs: { room: '1000 ft3', released: '80 scf' },
+      expect: '19.34 %',
+      tolerance: 5e-4,
+      source: 'handbook section 12, WE-40',
+    },
+    {
+      inputs: { room: '1000 ft3', released: '71.7 scf' },
+      expect: '19.5 %',
+      tolerance: 3e-4,
+      source: 'handbook 6.4: the limit of an unventilated room',
+    },
+    { inputs: { room: '3000 ft3', released: '300 scf' }, expect: '19.0 %', tolerance: 3e-3, source: 'handbook 6.4' },
+    {
+      inputs: { room: '1000 ft3', released: '0 scf' },
+      expect: '20.95 %',
+      tolerance: 1e-9,
+      source: 'limit: nothing let go',
+    },
+    {
+      inputs: { room: '100 ft3', released: '6000 scf', ventilation: '100 cfm', time: '60 min' },
+      expect: '10.475 %',
+      tolerance: 1e-3,
+      source: 'limit: steady state of equal flows',
+    },
+  ],
+  compute: ({ room, released, ventilation, time }, { say }) => {
+    const fresh = oxygenInAir.quantity.low;
+    const share = (value: number): string => say('share', value);
+    if (ventilation !== undefined && ventilation > 0 && time !== undefined) {
+      const flow = released / time;
+      const steady = (fresh * ventilation) / (ventilation + flow);
+      const value = steady + (fresh - steady) * Math.exp((-(ventilation + flow) * time) / room);
+      return {
+        value,
+        workings: () => [
+          `flow of gas = ${say('volume', released, 'scf')} / ${say('time', time)} = ${say('volume-flow', flow)}`,
+          `steady state = ${share(fresh)} × ${say('volume-flow', ventilation)} / (${say('volume-flow', ventilation)} + ${say('volume-flow', flow)}) = ${share(steady)}`,
+          `after ${say('time', time)} = ${share(value)}`,
+        ],
+      };
+    }
+    const value = fresh * Math.exp(-released / room);
+    const pushedOut = fresh * Math.max(0, 1 - released / room);
+    return {
+      value,
+      notes: [`If the gas pushes the air out before it mixes, ${share(pushedOut)} are left.`],
+      workings: () => [
+        `${share(fresh)} × e^(-${say('volume', released, 'scf')} / ${say('volume', room, 'ft3')}) = ${share(value)}`,
+      ],
+    };
+  },
+});
