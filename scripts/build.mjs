@@ -16,7 +16,15 @@ const common = {
   // Fonts of the printed sheet travel inside the bundle, so that it is one file wherever it is put.
   loader: { '.ttf': 'binary' },
 };
-const node = { ...common, format: 'cjs', platform: 'node', target: 'node20' };
+const node = {
+  ...common,
+  format: 'cjs',
+  platform: 'node',
+  target: 'node20',
+  // The PDF library asks for its own address, which only a module has.
+  inject: [join(root, 'scripts/bundle-url.mjs')],
+  define: { 'import.meta.url': 'bundleUrl' },
+};
 const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] };
 
 /** Each bundle: the file that it begins with, where it goes, and how it is made. */

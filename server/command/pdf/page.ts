@@ -41,7 +41,8 @@ export function pageFrame(pen: Pen, procedure: Procedure, width: number): PageFr
   const rightHeight = right.reduce((sum, one) => sum + one.height, 0) + leading(noteSize);
   const headHeight = bar + Math.max(job.height + shop.height, rightHeight) + 6;
   const foot = [
-    pen.set(`${procedure.units} ${markMeaning} ${printAgain}`, width, note),
+    pen.set(`${procedure.units} ${markMeaning}`, width, note),
+    pen.set(printAgain, width, note),
     pen.set(orderOfAuthority, width, note),
   ];
   const footHeight = foot.reduce((sum, one) => sum + one.height, 0) + 5;

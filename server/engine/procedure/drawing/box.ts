@@ -28,7 +28,7 @@ const shownName = (part: DrawnPart): string => (part.state === 'added' ? `+ ${pa
 
 /** One part: sign and leads on the axis, name above, size and caption below, marks at its ends. */
 export function partBox(part: DrawnPart): Box {
-  const nameWidth = textWidth(shownName(part), textSize) + (part.neverFlush ? crossedSize + 3 : 0);
+  const nameWidth = textWidth(shownName(part), textSize, true) + (part.neverFlush ? crossedSize + 3 : 0);
   const lower = [part.size, part.caption].filter((text) => text !== null);
   const inlet = part.marks.filter((mark) => mark.at === 'inlet');
   const outlet = part.marks.filter((mark) => mark.at === 'outlet');
@@ -37,10 +37,9 @@ export function partBox(part: DrawnPart): Box {
   const core = signWidth(part.sign);
   const widest = Math.max(nameWidth, core + 2 * ends, ...lower.map((text) => textWidth(text, textSize)));
   const width = widest + clearance;
-  const raised = part.sign === 'driven-valve' || part.sign === 'expansion-valve' ? 3 : 0;
-  const isLine = part.sign === 'line' && part.fill === null;
-  const nameLift = (isLine && part.marks.length === 0 ? 4 : signHalf + 2.5) + raised;
-  const lowerDrop = part.sign === 'line' && part.marks.length === 0 ? 11 : signHalf + 9.5;
+  const isBareLine = part.sign === 'line' && part.fill === null && part.marks.length === 0;
+  const nameLift = isBareLine ? 4 : signHalf + 5;
+  const lowerDrop = isBareLine ? 11 : signHalf + 9.5;
   return {
     width,
     above: nameLift + rowHeight,
@@ -130,7 +129,7 @@ export function partBox(part: DrawnPart): Box {
 
 /** A part that the flow meets again: a dotted frame with its name in it. */
 export function throughBox(through: DrawnThrough): Box {
-  const text = textWidth(through.name, textSize);
+  const text = textWidth(through.name, textSize, true);
   const width = text + 20;
   return {
     width,

@@ -27,7 +27,7 @@ function headHtml({ head, draft }: Procedure): string {
  * brings its own page and puts `sheetStyle` into it.
  */
 export function sheetBody(procedure: Procedure): string {
-  const foot = [procedure.units, markMeaning, printAgain, orderOfAuthority].map(escaped).join(' ');
+  const foot = [`${procedure.units} ${markMeaning}`, printAgain, orderOfAuthority].map(escaped).join('<br>');
   return `<table class="frame" role="presentation">
 <thead><tr><td>${headHtml(procedure)}</td></tr></thead>
 <tfoot><tr><td><div class="foot">${foot}</div></td></tr></tfoot>

@@ -3,18 +3,18 @@
  * is always black on white. Sizes: 10.5 pt body, 9 pt notes, nothing smaller. Blanks are 8 mm high for handwriting.
  */
 export const sheetStyle = `
-:root { --ink: var(--vscode-editor-foreground, #000); --sheet: var(--vscode-editor-background, #fff); --accent: var(--vscode-contrastBorder, var(--ink)); }
+:root { --ink: var(--vscode-editor-foreground, #000); --sheet: var(--vscode-editor-background, #fff); }
 * { box-sizing: border-box; }
 body.sheet { margin: 0; padding: 0 12px; color: var(--ink); background: var(--sheet); font: 10.5pt/1.32 "DejaVu Sans Condensed", "Segoe UI", "Helvetica Neue", Arial, sans-serif; }
 .frame { width: 100%; max-width: 186mm; margin: 0 auto; border-collapse: collapse; table-layout: fixed; }
 .frame > thead > tr > td, .frame > tbody > tr > td, .frame > tfoot > tr > td { padding: 0; }
-.small, .frame td.note { font-size: 9pt; }
+.frame > thead > tr > td { padding-bottom: 8px; }
+.small { font-size: 9pt; }
 .head { display: flex; justify-content: space-between; gap: 12px; border-bottom: 1.5pt solid var(--ink); padding: 6px 0 4px; font-size: 9pt; }
 .head .job { font-size: 12pt; font-weight: 700; line-height: 1.2; }
 .head .right { text-align: right; white-space: nowrap; }
 .foot { border-top: 0.75pt solid var(--ink); margin-top: 8px; padding: 3px 0 6px; font-size: 9pt; }
 .draft { background: var(--ink); color: var(--sheet); border: 1.5pt solid var(--ink); font-weight: 700; font-size: 12pt; letter-spacing: .06em; text-align: center; padding: 2px 0; margin: 4px 0 0; }
-.only-draft-text { display: block; }
 h1 { font-size: 14pt; margin: 16px 0 5px; padding-bottom: 1px; border-bottom: 0.75pt solid var(--ink); line-height: 1.2; }
 h2 { font-size: 11pt; margin: 11px 0 4px; line-height: 1.25; }
 p { margin: 2px 0 4px; }
@@ -24,7 +24,7 @@ table.list th { text-align: left; font-size: 9pt; font-weight: 700; border-botto
 table.list td { border-bottom: 0.4pt solid var(--ink); padding: 2.5px 6px 2.5px 0; vertical-align: top; overflow-wrap: anywhere; }
 table.list .right { text-align: right; }
 table.list .tick { width: 22px; }
-table.list td.write { height: 8mm; vertical-align: bottom; text-align: right; }
+table.list td.write { height: 8mm; border-left: 0.4pt solid var(--ink); vertical-align: bottom; text-align: right; }
 .box { display: inline-block; width: 10pt; height: 10pt; border: 1.1pt solid var(--ink); vertical-align: -1.5pt; }
 .solid { white-space: nowrap; }
 .step, .hold, .bar { position: relative; scroll-margin: 30vh; }
@@ -65,7 +65,7 @@ table.readings td.what { white-space: normal; }
 h1, h2, .bar.repeat, .bar.visit { break-after: avoid; }
 .bar.repeat-end { break-before: avoid; }
 .new-page { break-before: page; }
-@media screen { .step:target, .step.current { outline: 2px solid var(--vscode-focusBorder, var(--ink)); outline-offset: 2px; } .frame { padding: 8px 0; } }
+@media screen { .frame { min-width: 560px; } .step:target, .step.current { outline: 2px solid var(--vscode-focusBorder, var(--ink)); outline-offset: 2px; } }
 @media print {
   :root { --ink: #000; --sheet: #fff; }
   body.sheet { padding: 0; print-color-adjust: exact; -webkit-print-color-adjust: exact; }

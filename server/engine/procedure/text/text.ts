@@ -41,7 +41,11 @@ function groupsOf(block: Block): readonly Group[] {
     case 'drawing':
       return block.drawing.listing.map((line) => {
         const indent = /^ */.exec(line)![0];
-        return group(hung(`${indent}   `, line.trimStart(), columns).map((text, n) => (n === 0 ? indent + text.trimStart() : text)));
+        return group(
+          hung(`${indent}   `, line.trimStart(), columns).map((text, n) =>
+            n === 0 ? indent + text.trimStart() : text,
+          ),
+        );
       });
     case 'step':
       return [group(['', ...stepText(block)])];
@@ -78,7 +82,8 @@ function headLines({ head, draft }: Procedure, page: string): readonly string[] 
 
 const footLines = (procedure: Procedure): readonly string[] => [
   '-'.repeat(columns),
-  ...broken(`${procedure.units} ${markMeaning} ${printAgain}`, columns),
+  ...broken(`${procedure.units} ${markMeaning}`, columns),
+  ...broken(printAgain, columns),
   ...broken(orderOfAuthority, columns),
 ];
 
@@ -118,7 +123,13 @@ function paged(groups: readonly Group[], room: number): string[][] {
  * them; null prints one page without end.
  */
 export function printText(procedure: Procedure, linesPerPage: number | null = 60): string {
-  const groups = outline(procedure).flatMap(groupsOf);
+  const blocks = outline(procedure);
+  const groups = blocks.flatMap((block, n) => {
+    // What closes the rounds is never alone at the head of a page.
+    const next = blocks[n + 1];
+    const closes = next?.kind === 'bar' && next.role === 'repeat-end';
+    return groupsOf(block).map((one) => (closes ? { ...one, keep: true } : one));
+  });
   const foot = footLines(procedure);
   const fixed = headLines(procedure, '').length + foot.length;
   const room = linesPerPage === null ? Number.POSITIVE_INFINITY : Math.max(10, linesPerPage - fixed);
