@@ -1,0 +1,64 @@
+import { psi } from '../../reference/table-units';
+import { relation } from '../relation';
+
+/** What a tight section reads after its temperature has changed, Pa absolute. */
+export const correctedTestReading = relation({
+  name: 'corrected-test-reading',
+  title: 'Reading of a tight section at another temperature',
+  group: 8,
+  inputs: {
+    pressure: {
+      kind: 'pressure',
+      title: 'pressure at the start',
+      from: 'the reading at the start of the test',
+      valid: [0, 2000 * psi],
+    },
+    start: {
+      kind: 'temperature',
+      title: 'temperature at the start',
+      from: 'the reading at the start of the test',
+      valid: [220, 360],
+    },
+    end: {
+      kind: 'temperature',
+      title: 'temperature at the end',
+      from: 'the reading at the end of the test',
+      valid: [220, 360],
+    },
+  },
+  output: 'pressure',
+  formula: 'p₂ = p₁ × T₂ / T₁, absolute pressures and temperatures',
+  validity: 'dry gas in a closed volume up to 2000 psig',
+  sources: ['law of Gay-Lussac'],
+  confidence: 'computed',
+  assumptions: ['temperature of the gas (tube wall), not of the weather', 'volume unchanged'],
+  examples: [
+    {
+      inputs: { pressure: '500 psig', start: '70 degF', end: '60 degF' },
+      expect: '490.3 psig',
+      tolerance: 1e-4,
+      source: 'by hand: 514.696 × 519.67 / 529.67 - 14.696',
+    },
+    {
+      inputs: { pressure: '300 psig', start: '70 degF', end: '90 degF' },
+      expect: '311.9 psig',
+      tolerance: 1e-4,
+      source: 'by hand: 314.696 × 549.67 / 529.67 - 14.696',
+    },
+    {
+      inputs: { pressure: '450 psig', start: '81 degF', end: '81 degF' },
+      expect: '450 psig',
+      tolerance: 1e-9,
+      source: 'limit: no change',
+    },
+  ],
+  compute: ({ pressure, start, end }, { say }) => {
+    const value = (pressure * end) / start;
+    return {
+      value,
+      workings: () => [
+        `${say('pressure', pressure, 'psia')} × ${(end * 1.8).toFixed(1)} °R / ${(start * 1.8).toFixed(1)} °R = ${say('pressure', value, 'psia')} = ${say('pressure', value)}`,
+      ],
+    };
+  },
+});
