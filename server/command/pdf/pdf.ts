@@ -41,7 +41,13 @@ export async function printPdf(procedure: Procedure, paper: Paper, fonts: SheetF
     lang: 'en',
     // A source of our own in place of the library's default, whose metrics it would read from disk.
     font: fonts.regular as unknown as string,
-    info: { Title: `${job}: ${plan}, revision ${revision}`, Author: shop, CreationDate: dateOf(procedure) },
+    info: {
+      Title: `${job}: ${plan}, revision ${revision}`,
+      Author: shop,
+      Creator: 'jobplan',
+      Producer: 'jobplan',
+      CreationDate: dateOf(procedure),
+    },
   });
   document.registerFont('regular', fonts.regular as Buffer);
   document.registerFont('bold', fonts.bold as Buffer);

@@ -43,7 +43,7 @@ export function partBox(part: DrawnPart): Box {
   return {
     width,
     above: nameLift + rowHeight,
-    below: lowerDrop + Math.max(0, lower.length - 1) * rowHeight + 4,
+    below: lower.length === 0 ? signHalf + 2 : lowerDrop + (lower.length - 1) * rowHeight + 4,
     exit: 0,
     draw: (x, axis) => {
       const stroke = strokeOf(part.state);

@@ -7,6 +7,9 @@ import { thin } from './stroke';
 
 /** Room at either side for the line that leads from row to row. */
 const side = 12;
+/** Where those lines run: clear of the edge by the half of an arrow's head, the way back outside of the others. */
+const outer = 3.5;
+const innerTrack = 9;
 const rowGap = 6;
 
 /** The same shapes with left and right changed about the middle of `width`; texts stay readable. */
@@ -78,7 +81,7 @@ export function drawLoop(series: Series, room: number): Loop {
   }
   for (let n = 0; n + 1 < rows.length; n++) {
     const rightSide = n % 2 === 0;
-    const out = rightSide ? full - 1 : 1 + side / 2;
+    const out = rightSide ? full - outer : innerTrack;
     const end = rightSide ? side + width : side;
     shapes.push(
       line(
@@ -100,19 +103,19 @@ export function drawLoop(series: Series, room: number): Loop {
     const way: readonly (readonly [number, number])[] = endsRight
       ? [
           [side + width, last],
-          [full - 1, last],
-          [full - 1, top],
-          [1, top],
-          [1, first],
+          [full - outer, last],
+          [full - outer, top],
+          [outer, top],
+          [outer, first],
           [side, first],
         ]
       : [
           [side, last],
-          [1, last],
-          [1, first],
+          [outer, last],
+          [outer, first],
           [side, first],
         ];
-    shapes.push(line(way, thin.width), arrow(1, (first + (endsRight ? top : last)) / 2 - 3, 'up'));
+    shapes.push(line(way, thin.width), arrow(outer, (first + (endsRight ? top : last)) / 2 - 3, 'up'));
     if (endsRight) top += rowGap;
   }
   return { width: full, height: top, shapes };

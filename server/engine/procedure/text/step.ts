@@ -32,19 +32,30 @@ function readingLines(readings: readonly Reading[], width: number): string[] {
   });
 }
 
+/** Boxes behind their label; a label or an item too long for that stands on lines of its own. */
 function checksLines(label: string, items: readonly string[], width: number): readonly string[] {
-  const boxes = items.map((item) => `${item} [ ]`);
-  const lead = label === '' ? '' : `${label}: `;
-  const lines: string[] = [];
-  let line = lead;
-  for (const box of boxes) {
-    const empty = line.trim() === '' || line === lead;
-    if (!empty && inColumns(line, 'plain') + 3 + box.length > width) {
-      lines.push(clean(line));
-      line = ' '.repeat(inColumns(lead, 'plain')) + box;
-    } else line += (empty ? '' : '   ') + box;
+  const long = inColumns(label, 'plain') > width / 2;
+  const lines: string[] = long ? [...broken(`${label}:`, width)] : [];
+  const lead = label === '' ? '' : long ? '  ' : `${label}: `;
+  const indent = ' '.repeat(inColumns(lead, 'plain'));
+  let line = '';
+  const finish = () => {
+    if (line !== '') lines.push(clean((lines.length === 0 ? lead : indent) + line));
+    line = '';
+  };
+  for (const item of items) {
+    const box = `${item} [ ]`;
+    const room = width - indent.length;
+    if (line !== '' && inColumns(line, 'plain') + 3 + inColumns(box, 'plain') > room) finish();
+    if (inColumns(box, 'plain') > room) {
+      for (const part of broken(box, room)) {
+        line = part;
+        finish();
+      }
+    } else line += (line === '' ? '' : '   ') + box;
   }
-  return [...lines, clean(line)];
+  finish();
+  return lines;
 }
 
 function detailLines(lines: readonly StepLine[], width: number): string[] {
@@ -74,7 +85,9 @@ export function stepText(step: StepBlock): readonly string[] {
   const aim = plainText(step.aim);
   const text = broken(step.text, width);
   const first =
-    text.length === 1 ? apart(text[0]!, aim, width) : [...text, ...(aim === '' ? [] : [padded(aim, width, 'right')])];
+    text.length === 1
+      ? apart(text[0]!, aim, width)
+      : [...text, ...(aim === '' ? [] : broken(step.aim, width).map((line) => padded(line, width, 'right')))];
   const fails: Sentence | null = step.fails === null ? null : step.fails.text;
   const rest = [
     ...step.cautions.flatMap((caution) => hung('/!\\ ', caution, width)),

@@ -12,7 +12,7 @@ import {
   pageOf,
   printAgain,
 } from '../wording';
-import { apart, broken, clean, columns, hung } from './compose';
+import { apart, broken, clean, columns, hung, inColumns } from './compose';
 import { barText, holdText, stepText } from './step';
 import { tableText } from './table';
 
@@ -23,7 +23,15 @@ interface Group {
   readonly newPage: boolean;
 }
 
-const group = (lines: readonly string[], keep = false, newPage = false): Group => ({ lines, keep, newPage });
+/** The last guard: whatever a plan holds, no line runs out of the page. */
+const within = (lines: readonly string[]): readonly string[] =>
+  lines.flatMap((line) => (inColumns(line, 'plain') > columns ? broken(line, columns) : [line]));
+
+const group = (lines: readonly string[], keep = false, newPage = false): Group => ({
+  lines: within(lines),
+  keep,
+  newPage,
+});
 
 function groupsOf(block: Block): readonly Group[] {
   switch (block.kind) {
@@ -71,13 +79,13 @@ function headLines({ head, draft }: Procedure, page: string): readonly string[] 
       : [` ${draftBar(draft)} `].map((text) =>
           text.padStart(Math.floor((columns + text.length) / 2), '#').padEnd(columns, '#'),
         );
-  return [
+  return within([
     ...bar,
     ...apart(clean(head.job), clean(headPlan(head)), columns),
     ...apart(clean(head.shop), clean(headStandard(head)), columns),
     ...apart(page, clean(`${headDate(head)}   ${headHash(head)}`), columns),
     '='.repeat(columns),
-  ];
+  ]);
 }
 
 const footLines = (procedure: Procedure): readonly string[] => [
