@@ -24,6 +24,8 @@ type Points = readonly (readonly [number, number])[];
 export interface Pen {
   readonly set: (text: string | Sentence, width: number, type: Type) => SetText;
   readonly widthOf: (text: string, type: Type) => number;
+  /** The text itself, or as much of it as the width holds with a sign that something is left out. */
+  readonly fitted: (text: string, width: number, type: Type) => string;
   /** Puts set text down with its top left at (x, y). */
   readonly put: (text: SetText, x: number, y: number, align?: 'left' | 'right') => void;
   readonly label: (
@@ -91,6 +93,12 @@ export function makePen(document: PDFKit.PDFDocument): Pen {
   return {
     widthOf,
     label,
+    fitted: (text, width, type) => {
+      if (widthOf(text, type) <= width) return text;
+      const signs = [...text];
+      while (signs.length > 0 && widthOf(`${signs.join('')}…`, type) > width) signs.pop();
+      return `${signs.join('')}…`;
+    },
     set: (text, width, type) => {
       const measure: Measure = (part, style) => widthOf(part, typeOf(style, type));
       const runs = typeof text === 'string' ? sentence(text) : text;

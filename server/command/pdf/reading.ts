@@ -35,8 +35,18 @@ function rowsOf(pen: Pen, entries: readonly BlankEntry[], width: number): readon
   return rows;
 }
 
+/** A unit that leaves room for its blank. */
+const unitRoom = 110;
+
 /** Readings one under the other with label, blanks, limit and time each in a column of its own. */
-export function readingSlabs(pen: Pen, readings: readonly Reading[], width: number): readonly Slab[] {
+export function readingSlabs(pen: Pen, given: readonly Reading[], width: number): readonly Slab[] {
+  const readings = given.map((one) => ({
+    ...one,
+    entries: one.entries.map(({ lead, unit }) => ({
+      lead: pen.fitted(lead, unitRoom / 2, body),
+      unit: pen.fitted(unit, unitRoom, body),
+    })),
+  }));
   const timeWidth = readings.some((one) => one.time) ? pen.widthOf('time', body) + 4 + timeLength : 0;
   const labelWidth = Math.min(width * 0.32, Math.max(...readings.map((one) => pen.widthOf(one.label, body)))) + gap;
   const blanksRoom = width - labelWidth - timeWidth;

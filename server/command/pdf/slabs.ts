@@ -32,7 +32,8 @@ function headingSlab(pen: Pen, heading: HeadingBlock, width: number): Slab {
 }
 
 /** Words and lines to write on, side by side; a line's length is its share of what the words leave. */
-function signRow(pen: Pen, pieces: readonly (string | number)[], width: number): Slab {
+function signRow(pen: Pen, given: readonly (string | number)[], width: number): Slab {
+  const pieces = given.map((one) => (typeof one === 'string' ? pen.fitted(one, width * 0.4, body) : one));
   const words = pieces.reduce<number>((sum, one) => sum + (typeof one === 'string' ? pen.widthOf(one, body) : 0), 0);
   const shares = pieces.reduce<number>((sum, one) => sum + (typeof one === 'number' ? one : 0), 0);
   const room = width - words - 6 * (pieces.length - 1);

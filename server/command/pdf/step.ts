@@ -3,8 +3,8 @@ import type { StepLine } from '../../engine/procedure/document';
 import { strong } from '../../engine/procedure/sentence';
 import { type Slab, slab, stacked } from './flow';
 import { boxSize, cautionSign, ruleLine, tickBox } from './marks';
-import { bodySize, leading } from './paper';
-import type { Pen } from './pen';
+import { bodySize } from './paper';
+import type { Pen, SetText } from './pen';
 import { readingSlabs } from './reading';
 
 const body = { size: bodySize, bold: false };
@@ -40,28 +40,32 @@ function cautionSlab(pen: Pen, caution: StepBlock['cautions'][number], width: nu
 
 /** Boxes in a row behind their label, in as many lines as they need. */
 function checksSlab(pen: Pen, label: string, items: readonly string[], width: number): Slab {
-  const lead = label === '' ? 0 : pen.widthOf(`${label}: `, bold) + 5;
-  const height = leading(bodySize) + 2;
-  const places: { readonly text: string; readonly x: number; readonly row: number }[] = [];
+  const head = pen.set(label === '' ? '' : `${label}:`, width * 0.45, bold);
+  const lead = label === '' ? 0 : Math.max(...head.lines.map((line) => line.width)) + 8;
+  const gap = 4;
+  const places: { readonly text: SetText; readonly wide: number; readonly x: number; readonly y: number }[] = [];
   let x = lead;
-  let row = 0;
-  for (const text of items) {
-    const wide = pen.widthOf(text, body) + 4 + boxSize;
-    if (x > lead && x + wide > width) {
+  let y = 0;
+  let deepest = 0;
+  for (const item of items) {
+    const text = pen.set(item, width - lead - gap - boxSize, body);
+    const wide = Math.max(...text.lines.map((line) => line.width));
+    if (x > lead && x + wide + gap + boxSize > width) {
       x = lead;
-      row += 1;
+      y += deepest + 2;
+      deepest = 0;
     }
-    places.push({ text, x, row });
-    x += wide + 15;
+    places.push({ text, wide, x, y });
+    deepest = Math.max(deepest, text.height);
+    x += wide + gap + boxSize + 15;
   }
   return slab(
-    height * (row + 1),
-    (left, y) => {
-      if (label !== '') pen.label(`${label}:`, left, y + bodySize * 0.95, bold);
+    Math.max(head.height, y + deepest) + 2,
+    (left, top) => {
+      pen.put(head, left, top);
       for (const place of places) {
-        const top = y + place.row * height;
-        pen.label(place.text, left + place.x, top + bodySize * 0.95, body);
-        tickBox(pen, left + place.x + pen.widthOf(place.text, body) + 4, top + 1);
+        pen.put(place.text, left + place.x, top + place.y);
+        tickBox(pen, left + place.x + place.wide + gap, top + place.y + 1);
       }
     },
     { space: 3 },

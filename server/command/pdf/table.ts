@@ -55,7 +55,8 @@ function rowOf(pen: Pen, table: TableBlock, cells: readonly Cell[], widths: read
           ],
           { width: 0.4 },
         );
-        pen.label(cell.unit, at + widths[n]! - gap, y + height - 4, { size: noteSize, bold: false }, 'end');
+        const unit = pen.fitted(cell.unit, widths[n]! - gap - 4, { size: noteSize, bold: false });
+        pen.label(unit, at + widths[n]! - gap, y + height - 4, { size: noteSize, bold: false }, 'end');
       }
       at += widths[n]!;
     }

@@ -124,7 +124,10 @@ describe('plain text', () => {
     }
     for (const page of pages) {
       const foot = page.lastIndexOf('-'.repeat(100));
-      const last = page.slice(0, foot).findLast((line) => line !== '')!;
+      const last = page
+        .slice(0, foot)
+        .filter((line) => line !== '')
+        .at(-1)!;
       expect(last, 'a heading stands at the foot').not.toMatch(/^(=+|-+)$/);
     }
   });
