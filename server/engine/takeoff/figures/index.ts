@@ -1,6 +1,8 @@
 import type { AnyRelation } from '../relation';
 import { allowedLoss } from './allowed-loss';
 import { brazingNitrogen } from './brazing-nitrogen';
+import { carbonEquivalent } from './carbon-equivalent';
+import { massFlowRatio, pressureRatioChange, suctionVolumeRatio } from './conversion-comparison';
 import { correctedTestReading } from './corrected-test-reading';
 import { cylinderAfterDraw } from './cylinder-after-draw';
 import { cylinderContent } from './cylinder-content';
@@ -9,16 +11,20 @@ import { cylindersToBring } from './cylinders-to-bring';
 import { decayLeakRate } from './decay-leak-rate';
 import { designPressure } from './design-pressure';
 import { effectivePumpSpeed } from './effective-pump-speed';
+import { equivalentLineLength } from './equivalent-line-length';
 import { fillNitrogen } from './fill-nitrogen';
 import { firstCharge } from './first-charge';
 import { flushShots } from './flush-shots';
 import { flushTime } from './flush-time';
 import { hoseConductance } from './hose-conductance';
 import { keepAwayDistance } from './keep-away-distance';
+import { leakRate } from './leak-rate';
 import { lineAllowance } from './line-allowance';
 import { lineContent } from './line-content';
+import { lineVelocity } from './line-velocity';
 import { lineVolume } from './line-volume';
 import { lowestRating } from './lowest-rating';
+import { massFlow } from './mass-flow';
 import { measuredSubcooling, measuredSuperheat } from './measured-readings';
 import { mostCharge } from './most-charge';
 import { oilFilm } from './oil-film';
@@ -26,6 +32,7 @@ import { oilLeft } from './oil-left';
 import { oilRounds } from './oil-rounds';
 import { oldOilShare } from './old-oil-share';
 import { oxygenLeft } from './oxygen-left';
+import { pressureDrop } from './pressure-drop';
 import { pumpDownTime } from './pump-down-time';
 import { purgeFlow } from './purge-flow';
 import { purgeNitrogen } from './purge-nitrogen';
@@ -36,8 +43,10 @@ import { receiverCapacity } from './receiver-capacity';
 import { recoveryCylindersNeeded } from './recovery-cylinders-needed';
 import { recoveryLevel } from './recovery-level';
 import { reliefSetting } from './relief-setting';
+import { riserFloodingNumber } from './riser-flooding-number';
 import { flammableChargeCap, roomChargeLimit, roomConcentration } from './room-limits';
 import { safeFill } from './safe-fill';
+import { saturationLoss } from './saturation-loss';
 import {
   saturationBubblePressure,
   saturationDewPressure,
@@ -50,7 +59,10 @@ import { solventInAll } from './solvent-in-all';
 import { solventPerPass } from './solvent-per-pass';
 import { spentSolventMass } from './spent-solvent-mass';
 import { spentSolventVolume } from './spent-solvent-volume';
+import { staticHead } from './static-head';
 import { storedEnergy } from './stored-energy';
+import { subcoolingLeft } from './subcooling-left';
+import { suctionDensity } from './suction-density';
 import { liquidLineTarget, suctionLineTarget } from './target-readings';
 import { targetSuperheat } from './target-superheat';
 import { testPressure } from './test-pressure';
@@ -58,9 +70,11 @@ import { totalCharge } from './total-charge';
 import { trapVolume } from './trap-volume';
 import { tubeBore } from './tube-bore';
 import { tubeMass } from './tube-mass';
+import { tubeWorkingPressure } from './tube-working-pressure';
 import { vacuumBreakNitrogen } from './vacuum-break-nitrogen';
 import { waterBoiling } from './water-boiling';
 import { wettedArea } from './wetted-area';
+import { workingTime } from './working-time';
 
 /** Every relation that the engine knows, in the order of the groups of the list of what it computes. */
 export const relations: readonly AnyRelation[] = [
@@ -68,6 +82,7 @@ export const relations: readonly AnyRelation[] = [
   lineVolume,
   wettedArea,
   tubeMass,
+  tubeWorkingPressure,
   saturationBubblePressure,
   saturationDewPressure,
   saturationLiquidDensity,
@@ -126,9 +141,24 @@ export const relations: readonly AnyRelation[] = [
   oilLeft,
   oilRounds,
   oldOilShare,
+  equivalentLineLength,
+  lineVelocity,
+  massFlow,
+  pressureDrop,
+  riserFloodingNumber,
+  saturationLoss,
+  staticHead,
+  subcoolingLeft,
+  suctionDensity,
   flammableChargeCap,
   roomChargeLimit,
   roomConcentration,
+  massFlowRatio,
+  pressureRatioChange,
+  suctionVolumeRatio,
+  carbonEquivalent,
+  leakRate,
+  workingTime,
 ];
 
 /** A relation by its name; undefined where there is none. */
@@ -137,6 +167,7 @@ export const relationNamed = (name: string): AnyRelation | undefined => relation
 export {
   allowedLoss,
   brazingNitrogen,
+  carbonEquivalent,
   correctedTestReading,
   cylinderAfterDraw,
   cylinderContent,
@@ -145,6 +176,7 @@ export {
   decayLeakRate,
   designPressure,
   effectivePumpSpeed,
+  equivalentLineLength,
   fillNitrogen,
   firstCharge,
   flammableChargeCap,
@@ -152,11 +184,15 @@ export {
   flushTime,
   hoseConductance,
   keepAwayDistance,
+  leakRate,
   lineAllowance,
   lineContent,
+  lineVelocity,
   lineVolume,
   liquidLineTarget,
   lowestRating,
+  massFlow,
+  massFlowRatio,
   measuredSubcooling,
   measuredSuperheat,
   mostCharge,
@@ -165,6 +201,8 @@ export {
   oilRounds,
   oldOilShare,
   oxygenLeft,
+  pressureDrop,
+  pressureRatioChange,
   pumpDownTime,
   purgeFlow,
   purgeNitrogen,
@@ -175,6 +213,7 @@ export {
   recoveryCylindersNeeded,
   recoveryLevel,
   reliefSetting,
+  riserFloodingNumber,
   roomChargeLimit,
   roomConcentration,
   safeFill,
@@ -183,21 +222,28 @@ export {
   saturationDewPressure,
   saturationDewTemperature,
   saturationLiquidDensity,
+  saturationLoss,
   saturationVapourDensity,
   solventContainers,
   solventInAll,
   solventPerPass,
   spentSolventMass,
   spentSolventVolume,
+  staticHead,
   storedEnergy,
+  subcoolingLeft,
+  suctionDensity,
   suctionLineTarget,
+  suctionVolumeRatio,
   targetSuperheat,
   testPressure,
   totalCharge,
   trapVolume,
   tubeBore,
   tubeMass,
+  tubeWorkingPressure,
   vacuumBreakNitrogen,
   waterBoiling,
   wettedArea,
+  workingTime,
 };

@@ -1,0 +1,52 @@
+import { bubblePressure, dewPressure, liquidEnthalpy, type Refrigerant, superheatedVapour } from '../properties';
+
+/** Working temperatures in K: evaporating by the dew line, condensing by the bubble line. Differences in K. */
+export interface Working {
+  readonly evaporating: number;
+  readonly superheat: number;
+  readonly condensing: number;
+  readonly subcooling: number;
+}
+
+export interface Duty {
+  /** Heat taken up by a kilogram, J/kg. */
+  readonly effect: number;
+  /** Of the suction vapour, kg/m3 and Pa s. */
+  readonly suctionDensity: number;
+  readonly suctionViscosity: number;
+  /** Pa absolute. */
+  readonly suctionPressure: number;
+  readonly dischargePressure: number;
+}
+
+/** What a kilogram of refrigerant does between two temperatures; null where the tables do not reach. */
+export const dutyOf = (refrigerant: Refrigerant, working: Working): Duty | null => {
+  const suctionPressure = dewPressure(refrigerant, working.evaporating);
+  const dischargePressure = bubblePressure(refrigerant, working.condensing);
+  const liquid = liquidEnthalpy(refrigerant, working.condensing - working.subcooling);
+  if (suctionPressure === null || dischargePressure === null || liquid === null) return null;
+  const suction = superheatedVapour(refrigerant, suctionPressure, working.evaporating + working.superheat);
+  if (suction === null || suction.enthalpy <= liquid) return null;
+  return {
+    effect: suction.enthalpy - liquid,
+    suctionDensity: suction.density,
+    suctionViscosity: suction.viscosity,
+    suctionPressure,
+    dischargePressure,
+  };
+};
+
+/** The inputs of a relation that works between two temperatures. */
+export const workingInputs = {
+  evaporating: { kind: 'temperature', title: 'evaporating temperature', from: '`evaporating` of the system' },
+  superheat: { kind: 'temperature-difference', title: 'superheat', from: '`superheat` of the system', valid: [0, 60] },
+  condensing: { kind: 'temperature', title: 'condensing temperature', from: '`condensing` of the system' },
+  subcooling: {
+    kind: 'temperature-difference',
+    title: 'subcooling',
+    from: '`subcooling` of the system',
+    valid: [0, 60],
+  },
+} as const;
+
+export const workingAssumption = 'evaporating temperature by the dew line, condensing temperature by the bubble line';

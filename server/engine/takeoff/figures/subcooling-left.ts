@@ -1,0 +1,53 @@
+import { bubblePressure, bubbleTemperature } from '../../properties';
+import { relation } from '../relation';
+
+/** Subcooling left at the metering device, K: below nothing the liquid flashes before it. */
+export const subcoolingLeft = relation({
+  name: 'subcooling-left',
+  title: 'Subcooling left at the metering device',
+  group: 13,
+  inputs: {
+    refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' },
+    condensing: { kind: 'temperature', title: 'condensing temperature', from: '`condensing` of the system' },
+    subcooling: {
+      kind: 'temperature-difference',
+      title: 'subcooling at the condenser',
+      from: '`subcooling` of the system',
+      valid: [0, 60],
+    },
+    losses: {
+      kind: 'pressure-difference',
+      title: 'pressure lost on the way',
+      from: '`length` and `rise` of the liquid line',
+      several: true,
+    },
+  },
+  output: 'temperature-difference',
+  formula: 'bubble temperature at (bubble pressure at condensing - losses) - (condensing - subcooling)',
+  validity: 'within the range of the tables; no heat into the line',
+  sources: ['property tables of the refrigerant'],
+  confidence: 'computed',
+  assumptions: ['the liquid keeps its temperature'],
+  examples: [
+    {
+      inputs: { refrigerant: 'R-22', condensing: '105 degF', subcooling: '10 Δ°F', losses: ['0 psi'] },
+      expect: '10 Δ°F',
+      tolerance: 1e-4,
+      source: 'limit: nothing lost',
+    },
+  ],
+  compute: ({ refrigerant, condensing, subcooling, losses }, { say }) => {
+    const lost = losses.reduce((sum, one) => sum + one, 0);
+    const pressure = bubblePressure(refrigerant, condensing);
+    const bubble = pressure === null ? null : bubbleTemperature(refrigerant, pressure - lost);
+    if (bubble === null) return { refused: `The tables of ${refrigerant.name} do not reach that far.` };
+    const value = bubble - (condensing - subcooling);
+    return {
+      value,
+      workings: () => [
+        `at ${say('pressure', pressure! - lost)} it boils at ${say('temperature', bubble)}`,
+        `${say('temperature', bubble)} - ${say('temperature', condensing - subcooling)} = ${say('temperature-difference', value)}`,
+      ],
+    };
+  },
+});
