@@ -12,7 +12,7 @@ import {
 } from '../../engine/procedure/wording';
 import { ruleLine } from './marks';
 import { leading, noteSize } from './paper';
-import type { Pen, SetText } from './pen';
+import type { Pen, SetText, Type } from './pen';
 
 const note = { size: noteSize, bold: false };
 const noteBold = { size: noteSize, bold: true };
@@ -31,12 +31,15 @@ export function pageFrame(pen: Pen, procedure: Procedure, width: number): PageFr
   const { head, draft } = procedure;
   const bar = draft === null ? 0 : barHeight + 4;
   const rightWidth = width * 0.4;
-  const job = pen.set(head.job, width - rightWidth - 12, jobType);
-  const shop = pen.set(head.shop, width - rightWidth - 12, note);
+  const leftWidth = width - rightWidth - 12;
+  // Two lines and a half of a name at most: the head must leave the page to the work.
+  const job = pen.set(pen.fitted(head.job, leftWidth * 2.5, jobType), leftWidth, jobType);
+  const shop = pen.set(pen.fitted(head.shop, leftWidth, note), leftWidth, note);
+  const oneLine = (text: string, type: Type) => pen.set(pen.fitted(text, rightWidth, type), rightWidth, type);
   const right: readonly SetText[] = [
-    pen.set(headPlan(head), rightWidth, noteBold),
-    pen.set(headStandard(head), rightWidth, note),
-    pen.set(`${headDate(head)} · ${headHash(head)}`, rightWidth, note),
+    oneLine(headPlan(head), noteBold),
+    oneLine(headStandard(head), note),
+    oneLine(`${headDate(head)} · ${headHash(head)}`, note),
   ];
   const rightHeight = right.reduce((sum, one) => sum + one.height, 0) + leading(noteSize);
   const headHeight = bar + Math.max(job.height + shop.height, rightHeight) + 6;

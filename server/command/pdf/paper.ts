@@ -1,4 +1,4 @@
-export type Paper = 'letter' | 'a4';
+import type { Paper } from '../../engine/procedure/document';
 
 export const millimetre = 72 / 25.4;
 

@@ -1,10 +1,10 @@
 import PDFDocument from 'pdfkit';
-import type { Procedure } from '../../engine/procedure/document';
+import type { Paper, Procedure } from '../../engine/procedure/document';
 import { outline } from '../../engine/procedure/outline';
 import { paginate } from './flow';
 import type { SheetFonts } from './fonts';
 import { pageFrame } from './page';
-import { margin, type Paper, paperSizes } from './paper';
+import { margin, paperSizes } from './paper';
 import { makePen } from './pen';
 import { sheetSlabs } from './slabs';
 

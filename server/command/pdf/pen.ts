@@ -95,9 +95,12 @@ export function makePen(document: PDFKit.PDFDocument): Pen {
     label,
     fitted: (text, width, type) => {
       if (widthOf(text, type) <= width) return text;
-      const signs = [...text];
-      while (signs.length > 0 && widthOf(`${signs.join('')}…`, type) > width) signs.pop();
-      return `${signs.join('')}…`;
+      let kept = '';
+      for (const sign of text) {
+        if (widthOf(`${kept}${sign}…`, type) > width) break;
+        kept += sign;
+      }
+      return `${kept}…`;
     },
     set: (text, width, type) => {
       const measure: Measure = (part, style) => widthOf(part, typeOf(style, type));

@@ -148,7 +148,7 @@ function slabsOf(pen: Pen, block: Block, width: number, room: number): readonly 
     case 'paragraph': {
       const indent = block.indent * 14;
       const text = pen.set(block.text, width - indent, block.small ? note : body);
-      return [slab(text.height, (x, y) => pen.put(text, x + indent, y), { space: 2 })];
+      return [slab(text.height, (x, y) => pen.put(text, x + indent, y), { space: 2, keep: block.keep })];
     }
     case 'table':
       return tableSlabs(pen, block, width);

@@ -1,4 +1,5 @@
 import type { Cell, TableBlock } from '../../engine/procedure/block';
+import { keepsNext } from '../../engine/procedure/outline';
 import { type Slab, slab } from './flow';
 import { boxSize, ruleLine, tickBox } from './marks';
 import { bodySize, noteSize, writingHeight } from './paper';
@@ -68,6 +69,10 @@ function rowOf(pen: Pen, table: TableBlock, cells: readonly Cell[], widths: read
 export function tableSlabs(pen: Pen, table: TableBlock, width: number): readonly Slab[] {
   const widths = widthsOf(table, width);
   const head = headOf(pen, table, widths, width);
-  const rows = table.rows.map((row) => ({ ...rowOf(pen, table, row, widths, width), header: head }));
+  const rows = table.rows.map((row, n) => ({
+    ...rowOf(pen, table, row, widths, width),
+    header: head,
+    keep: keepsNext(n, table.rows.length),
+  }));
   return head === null ? rows : [head, ...rows];
 }

@@ -24,6 +24,8 @@ export interface HeadingBlock {
   readonly text: string;
   readonly anchor: string;
   readonly line: number | null;
+  /** How many repeats it stands in. */
+  readonly depth: number;
   /** Whether it starts a page of its own. */
   readonly newPage: boolean;
 }
@@ -33,6 +35,8 @@ export interface ParagraphBlock {
   readonly text: Sentence;
   readonly small: boolean;
   readonly indent: number;
+  /** Stays on the page of what follows. */
+  readonly keep: boolean;
 }
 
 export type Cell =

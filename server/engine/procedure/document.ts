@@ -25,6 +25,9 @@ export interface Procedure {
   readonly workings: readonly Working[] | null;
 }
 
+/** The sizes that a sheet is printed on, portrait. */
+export type Paper = 'letter' | 'a4';
+
 export interface Head {
   readonly job: string;
   readonly shop: string;

@@ -12,6 +12,7 @@ function stripBlocks(strip: PressureStrip, index: number): Block[] {
       text: `${strip.refrigerant}: pressure and temperature about the working point`,
       anchor: `strip-${index + 1}`,
       line: null,
+      depth: 0,
       newPage: false,
     },
     {
@@ -35,7 +36,7 @@ function stripBlocks(strip: PressureStrip, index: number): Block[] {
 function facts(title: string, anchor: string, rows: readonly Fact[]): Block[] {
   if (rows.length === 0) return [];
   return [
-    { kind: 'heading', level: 2, text: title, anchor, line: null, newPage: false },
+    { kind: 'heading', level: 2, text: title, anchor, line: null, depth: 0, newPage: false },
     {
       kind: 'table',
       columns: [
@@ -53,7 +54,7 @@ function facts(title: string, anchor: string, rows: readonly Fact[]): Block[] {
 function weighBlocks(weighIn: WeighIn): Block[] {
   const write: Cell = { kind: 'write', unit: weighIn.unit };
   return [
-    { kind: 'heading', level: 2, text: 'Weighing in', anchor: 'weigh-in', line: null, newPage: false },
+    { kind: 'heading', level: 2, text: 'Weighing in', anchor: 'weigh-in', line: null, depth: 0, newPage: false },
     {
       kind: 'table',
       columns: [
@@ -92,10 +93,11 @@ export function chargeBlocks(aids: ChargeAids): Block[] {
             ],
             small: true,
             indent: 0,
+            keep: true,
           },
         ];
   return [
-    { kind: 'heading', level: 1, text: 'Charge aids', anchor: 'charge-aids', line: null, newPage: false },
+    { kind: 'heading', level: 1, text: 'Charge aids', anchor: 'charge-aids', line: null, depth: 0, newPage: false },
     ...note,
     ...parts,
   ];

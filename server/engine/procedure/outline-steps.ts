@@ -97,7 +97,7 @@ function entryBlocks(entry: Entry, rounds: Rounds | null, depth: number): Block[
       return repeatBlocks(entry, depth);
     case 'phase':
       return [
-        { kind: 'heading', level: 2, text: entry.title, anchor: entry.id, line: entry.line, newPage: false },
+        { kind: 'heading', level: 2, text: entry.title, anchor: entry.id, line: entry.line, depth, newPage: false },
         ...entry.entries.flatMap((one) => entryBlocks(one, rounds, depth)),
       ];
     case 'visit':

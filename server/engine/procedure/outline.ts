@@ -10,7 +10,7 @@ const said = (runs: Sentence): Cell => ({ kind: 'text', text: runs });
 const box: Cell = { kind: 'box' };
 
 function heading(level: 1 | 2, title: string, anchor: string, newPage = false): Block {
-  return { kind: 'heading', level, text: title, anchor, line: null, newPage };
+  return { kind: 'heading', level, text: title, anchor, line: null, depth: 0, newPage };
 }
 
 const paragraph = (runs: Sentence, isSmall = false, indent = 0): Block => ({
@@ -18,6 +18,7 @@ const paragraph = (runs: Sentence, isSmall = false, indent = 0): Block => ({
   text: runs,
   small: isSmall,
   indent,
+  keep: false,
 });
 
 const factTable = (facts: readonly Fact[]): TableBlock => ({
@@ -130,6 +131,9 @@ function workingBlocks(workings: readonly Working[]): Block[] {
     ];
   });
 }
+
+/** Whether a row of a table stays with the next one: neither the first nor the last ever stands alone on a page. */
+export const keepsNext = (row: number, rows: number): boolean => row < rows - 1 && (row === 0 || row === rows - 2);
 
 /** The whole sheet in printing order. Sections without content of their own that may be empty say so or are left out. */
 export function outline(procedure: Procedure): readonly Block[] {

@@ -4,10 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { bundledFonts } from '../../../server/command/pdf/fonts';
-import type { Paper } from '../../../server/command/pdf/paper';
 import { printPdf } from '../../../server/command/pdf/pdf';
 import { reading, step } from '../../../server/engine/procedure/construct';
-import type { Procedure } from '../../../server/engine/procedure/document';
+import type { Paper, Procedure } from '../../../server/engine/procedure/document';
 import { sentence } from '../../../server/engine/procedure/sentence';
 import { barred, hostile, quillbrook, withWorkings } from '../../engine/procedure/fixture';
 
@@ -18,10 +17,20 @@ const needsReader = reader ? '' : ' (skipped: pdftotext is not installed)';
 const folder = mkdtempSync(join(tmpdir(), 'sheet-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
+/** Files already printed: many tests look at the same sheet. */
+const printed = new Map<string, Promise<Uint8Array>>();
+
+function fileOf(procedure: Procedure, paper: Paper): Promise<Uint8Array> {
+  const key = `${paper} ${JSON.stringify(procedure)}`;
+  const file = printed.get(key) ?? printPdf(procedure, paper, bundledFonts);
+  printed.set(key, file);
+  return file;
+}
+
 /** Text of each page, as it stands there. */
 async function pagesOf(procedure: Procedure, paper: Paper): Promise<readonly string[]> {
   const file = join(folder, 'sheet.pdf');
-  writeFileSync(file, await printPdf(procedure, paper, bundledFonts));
+  writeFileSync(file, await fileOf(procedure, paper));
   const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
   return text.replace(/\f$/, '').split('\f');
 }
@@ -30,7 +39,7 @@ const latin = (bytes: Uint8Array) => Buffer.from(bytes).toString('latin1');
 
 describe('the file', () => {
   test('is the same for the same plan, and carries the plan’s date, title and shop', async () => {
-    const once = await printPdf(quillbrook, 'letter', bundledFonts);
+    const once = await fileOf(quillbrook, 'letter');
     expect(Buffer.compare(once, await printPdf(quillbrook, 'letter', bundledFonts))).toBe(0);
     expect(latin(once)).toContain('D:20270518000000Z');
     expect(latin(once)).toContain('larkfield-9, revision 3');
@@ -41,9 +50,7 @@ describe('the file', () => {
     ['letter', [612, 792]],
     ['a4', [595.28, 841.89]],
   ] as const)('paper %s has its size', async (paper, [width, height]) => {
-    const sizes = [
-      ...latin(await printPdf(quillbrook, paper, bundledFonts)).matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g),
-    ];
+    const sizes = [...latin(await fileOf(quillbrook, paper)).matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)];
     expect(sizes.length).toBeGreaterThan(3);
     for (const size of sizes) {
       expect(Number(size[1])).toBeCloseTo(width, 1);
@@ -52,7 +59,7 @@ describe('the file', () => {
   });
 
   test('embeds both cuts of its fonts and uses no other', async () => {
-    const file = latin(await printPdf(quillbrook, 'a4', bundledFonts));
+    const file = latin(await fileOf(quillbrook, 'a4'));
     const fonts = new Set([...file.matchAll(/\/FontName \/[A-Z]+\+(\S+)/g)].map((match) => match[1]));
     expect(fonts).toEqual(new Set(['DejaVuSansCondensed', 'DejaVuSansCondensed-Bold']));
     expect(file.match(/\/FontFile2/g)).toHaveLength(2);

@@ -40,7 +40,7 @@ function broken(boxes: readonly Box[], room: number): readonly Row[] {
       const row = rowOf(boxes.slice(start, end));
       if (row.width > room && end - start > 1) break;
       const slack = Math.max(0, room - row.width) / room;
-      const cost = row.above + row.below + rowGap + 8 * slack * slack;
+      const cost = row.above + row.below + rowGap + 40 * slack * slack;
       for (const parity of [0, 1] as const) {
         const before = best[start]![parity]!;
         if (before === null) continue;

@@ -1,4 +1,4 @@
-import type { Procedure } from '../document';
+import type { Paper, Procedure } from '../document';
 import { outline } from '../outline';
 import {
   draftBar,
@@ -13,8 +13,6 @@ import {
 import { blockHtml } from './block';
 import { escaped } from './escape';
 import { pageStyle, sheetStyle } from './style';
-
-export type Paper = 'letter' | 'a4';
 
 function headHtml({ head, draft }: Procedure): string {
   const bar = draft === null ? '' : `<div class="draft">${escaped(draftBar(draft))}</div>`;

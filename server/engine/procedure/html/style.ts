@@ -1,3 +1,5 @@
+import type { Paper } from '../document';
+
 /**
  * On screen the sheet takes the editor's colours where it stands in an editor, and black on white elsewhere; printed it
  * is always black on white. Sizes: 10.5 pt body, 9 pt notes, nothing smaller. Blanks are 8 mm high for handwriting.
@@ -11,8 +13,8 @@ body.sheet { margin: 0; padding: 0 12px; color: var(--ink); background: var(--sh
 .frame > thead > tr > td { padding-bottom: 8px; }
 .small { font-size: 9pt; }
 .head { display: flex; justify-content: space-between; gap: 12px; border-bottom: 1.5pt solid var(--ink); padding: 6px 0 4px; font-size: 9pt; }
-.head .job { font-size: 12pt; font-weight: 700; line-height: 1.2; }
-.head .right { text-align: right; white-space: nowrap; }
+.head .job { font-size: 12pt; font-weight: 700; line-height: 1.2; max-height: 3.6em; overflow: hidden; overflow-wrap: anywhere; }
+.head .right { text-align: right; flex: none; max-width: 45%; overflow-wrap: anywhere; }
 .foot { border-top: 0.75pt solid var(--ink); margin-top: 8px; padding: 3px 0 6px; font-size: 9pt; }
 .draft { background: var(--ink); color: var(--sheet); border: 1.5pt solid var(--ink); font-weight: 700; font-size: 12pt; letter-spacing: .06em; text-align: center; padding: 2px 0; margin: 4px 0 0; }
 h1 { font-size: 14pt; margin: 16px 0 5px; padding-bottom: 1px; border-bottom: 0.75pt solid var(--ink); line-height: 1.2; }
@@ -74,5 +76,5 @@ h1, h2, .bar.repeat, .bar.visit { break-after: avoid; }
 `;
 
 /** The page size belongs to the paper asked for; page numbers stand in the margin where the printer knows them. */
-export const pageStyle = (paper: 'letter' | 'a4'): string =>
+export const pageStyle = (paper: Paper): string =>
   `@page { size: ${paper === 'a4' ? 'A4' : 'letter'} portrait; margin: 15mm; @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 9pt "DejaVu Sans Condensed", Arial, sans-serif; vertical-align: top; } }`;

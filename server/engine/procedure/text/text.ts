@@ -1,6 +1,6 @@
 import type { Block } from '../block';
 import type { Procedure } from '../document';
-import { outline } from '../outline';
+import { keepsNext, outline } from '../outline';
 import {
   draftBar,
   headDate,
@@ -41,10 +41,13 @@ function groupsOf(block: Block): readonly Group[] {
       return [group(['', ...broken(text, columns), under], true, block.newPage)];
     }
     case 'paragraph':
-      return [group(hung(' '.repeat(2 * block.indent), block.text, columns))];
+      return [group(hung(' '.repeat(2 * block.indent), block.text, columns), block.keep)];
     case 'table': {
       const { head, rows } = tableText(block);
-      return [...(head.length === 0 ? [] : [group(head, true)]), ...rows.map((row) => group(row))];
+      return [
+        ...(head.length === 0 ? [] : [group(head, true)]),
+        ...rows.map((row, n) => group(row, keepsNext(n, rows.length))),
+      ];
     }
     case 'drawing':
       return block.drawing.listing.map((line) => {
@@ -72,6 +75,12 @@ function groupsOf(block: Block): readonly Group[] {
   }
 }
 
+/** A name for the head: cut where it would take more than its line. */
+const short = (text: string): string => {
+  const signs = [...clean(text)];
+  return signs.length <= columns ? signs.join('') : `${signs.slice(0, columns - 3).join('')}...`;
+};
+
 function headLines({ head, draft }: Procedure, page: string): readonly string[] {
   const bar =
     draft === null
@@ -81,9 +90,9 @@ function headLines({ head, draft }: Procedure, page: string): readonly string[] 
         );
   return within([
     ...bar,
-    ...apart(clean(head.job), clean(headPlan(head)), columns),
-    ...apart(clean(head.shop), clean(headStandard(head)), columns),
-    ...apart(page, clean(`${headDate(head)}   ${headHash(head)}`), columns),
+    ...apart(short(head.job), short(headPlan(head)), columns),
+    ...apart(short(head.shop), short(headStandard(head)), columns),
+    ...apart(page, short(`${headDate(head)}   ${headHash(head)}`), columns),
     '='.repeat(columns),
   ]);
 }
