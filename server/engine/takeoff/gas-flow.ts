@@ -39,7 +39,7 @@ const lineFlow = (bore: number, length: number, inlet: number, outlet: number, t
   let flow = 0;
   let factor = 0.02;
   // The factor hardly depends on the flow, so that a handful of turns settles it.
-  for (let turn = 0; turn < 6; turn++) {
+  for (let turn = 0; turn < 4; turn++) {
     const loss = (factor * length) / bore + 2 * Math.log(inlet / outlet);
     flow = area * Math.sqrt((inlet ** 2 - outlet ** 2) / (nitrogenGasConstant * temperature * loss));
     factor = frictionFactor(((flow / area) * bore) / viscosity, bore);
@@ -72,7 +72,7 @@ export const purgeThrough = (
   if (line !== null && line.length > 0 && supply > back) {
     let low = back;
     let high = supply;
-    for (let turn = 0; turn < 50; turn++) {
+    for (let turn = 0; turn < 32; turn++) {
       const middle = (low + high) / 2;
       if (through(middle) < lineFlow(line.bore, line.length, supply, middle, temperature)) low = middle;
       else high = middle;
