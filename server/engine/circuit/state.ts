@@ -5,10 +5,13 @@ import type { Graph } from './graph';
  * whether its joint is made and what closes it. Immutable; a step makes a new one that shares all that it left alone.
  */
 
-/** The step that made something so. Compared by identity; null means "as the plan begins". */
+/**
+ * The step that made something so; null means "as the plan begins". A handle, compared by identity: it outlives a rewording
+ * of its step, so that what was walked behind it stays good. The walk knows which step it stands for.
+ */
 export interface Cause {
-  /** The step as the sheet and the messages name it. */
-  readonly text: string;
+  /** The step's word when the handle was made; for people who debug. */
+  readonly word: string;
 }
 
 export interface Contents {

@@ -5,7 +5,7 @@ import { assembleCircuits } from './assemble-circuit';
 import { type Bound, child, children } from './bind';
 import { depart } from './departures';
 import { Gather, stated, wordSpan } from './gather';
-import type { Acceptance, BringItem, Change, CrewMember, JobKind, Plan, Stated } from './plan';
+import type { Acceptance, BringItem, Change, CrewMember, Head, JobKind, Plan, Stated } from './plan';
 import type { Declaration, Scope } from './scope';
 import { eachStep, type Step, stepsOf } from './step';
 import type { Name } from './terms';
@@ -14,8 +14,48 @@ import type { Vocabulary } from './vocabulary';
 export const oilFamilies = ['mineral', 'alkylbenzene', 'POE', 'PVE', 'PAG', 'PAO'] as const;
 const knownRefrigerants = new Set([...refrigerantNames, ...refrigerantFacts.map((each) => each.name)]);
 
+/** Statements of a plan that do not hang on its steps. */
+const ofSteps = new Set(['steps', 'follows', 'change', 'skip', 'replace', 'before', 'after', 'accept']);
+const heads = new WeakMap<Bound, { readonly statements: readonly Bound[]; readonly seen: readonly Bound[]; readonly head: Head }>();
+
 /** Puts one plan together from its statements and what its file sees. */
 export function assemble(declaration: Declaration, scope: Scope, vocabulary: Vocabulary): Plan {
+  const { bound, file } = declaration;
+  const block = bound.block;
+  const gather = new Gather(file);
+  const head = headOf(declaration, scope);
+
+  const follows = child(block, 'follows');
+  const standardName = follows?.values['standard'] as Name | undefined;
+  const standard = standardName ? (scope.find('standard', standardName.text) ?? null) : null;
+  if (follows && standardName && !standard) gather.unknownName('standard', standardName.text, follows, standardName, scope.names('standard'));
+  const own = child(block, 'steps');
+  const standardSteps = standard ? stepsOf(child(standard.bound.block, 'steps')?.block ?? [], standard.file) : null;
+  if (standardSteps && own) gather.report('steps-twice', 'error', 'A plan that follows a standard states departures, not steps of its own.', own, wordSpan(own));
+  const base = standardSteps ?? stepsOf(own?.block ?? [], file);
+  const { steps, departures } = depart(base, block, file, vocabulary, gather);
+  if (base.length === 0 && !(standardName && !standard)) gather.report('no-steps', 'warning', 'The plan has no steps: state them in steps { … }, or follow a standard.', bound, wordSpan(bound));
+  return {
+    ...head, head, declaration, scope, standard, followedRevision: (follows?.values['revision'] as number | undefined) ?? null,
+    steps, departures, acceptances: acceptances(block, steps, file), findings: [...head.headFindings, ...gather.findings],
+  };
+}
+
+/** The head of a plan; made anew only when one of its own statements, or a declaration that it sees, has changed. */
+function headOf(declaration: Declaration, scope: Scope): Head {
+  const statements = declaration.bound.block.filter((each) => each.word && !ofSteps.has(each.word.word));
+  const seen = scope.declarations.filter((each) => each.kind !== 'plan' && each.kind !== 'standard' && each.kind !== 'record').map((each) => each.bound);
+  const [key] = statements;
+  const known = key && heads.get(key);
+  if (known && same(known.statements, statements) && same(known.seen, seen) && known.head.file === declaration.file && known.head.title === (declaration.title ?? declaration.name)) return known.head;
+  const head = assembleHead(declaration, scope);
+  if (key) heads.set(key, { statements, seen, head });
+  return head;
+}
+
+const same = (a: readonly Bound[], b: readonly Bound[]): boolean => a.length === b.length && a.every((each, k) => each === b[k]);
+
+function assembleHead(declaration: Declaration, scope: Scope): Head {
   const { bound, file } = declaration;
   const block = bound.block;
   const gather = new Gather(file);
@@ -50,23 +90,12 @@ export function assemble(declaration: Declaration, scope: Scope, vocabulary: Voc
     if (holds && name && !isRefrigerant(name.text)) gather.unknownName('refrigerant', name.text, child(statement.block, 'holds')!, name, knownRefrigerants);
   });
 
-  const follows = child(block, 'follows');
-  const standardName = follows?.values['standard'] as Name | undefined;
-  const standard = standardName ? (scope.find('standard', standardName.text) ?? null) : null;
-  if (follows && standardName && !standard) gather.unknownName('standard', standardName.text, follows, standardName, scope.names('standard'));
   const rules = children(block, 'under').flatMap((under) => {
     const name = under.values['rules'] as Name | undefined;
     const found = name && scope.find('house-rules', name.text);
     if (name && !found) gather.unknownName('house-rules', name.text, under, name, scope.names('house-rules'));
     return found ? [found] : [];
   });
-
-  const own = child(block, 'steps');
-  const standardSteps = standard ? stepsOf(child(standard.bound.block, 'steps')?.block ?? [], standard.file) : null;
-  if (standardSteps && own) gather.report('steps-twice', 'error', 'A plan that follows a standard states departures, not steps of its own.', own, wordSpan(own));
-  const base = standardSteps ?? stepsOf(own?.block ?? [], file);
-  const { steps, departures } = depart(base, block, file, vocabulary, gather);
-  if (base.length === 0) gather.report('no-steps', 'warning', 'The plan has no steps: state them in steps { … }, or follow a standard.', bound, wordSpan(bound));
 
   const solventStatement = child(block, 'solvent');
   const solventName = solventStatement?.values['solvent'] as Name | undefined;
@@ -79,7 +108,7 @@ export function assemble(declaration: Declaration, scope: Scope, vocabulary: Voc
     revision: (child(block, 'revision')?.values['number'] as number | undefined) ?? null,
     date: (child(block, 'date')?.values['day'] as string | undefined) ?? null,
     kinds: (child(block, 'kind')?.values['kinds'] as readonly JobKind[] | undefined) ?? [],
-    scope, standard, followedRevision: (follows?.values['revision'] as number | undefined) ?? null, rules,
+    scope, rules,
     site: {
       atmosphere, altitude, outdoors: of(siteBlock, 'outdoors', 'temperature'), indoors: of(siteBlock, 'indoors', 'temperature'),
       wetBulb: of(siteBlock, 'indoors', 'wetBulb'), smallestRoom: of(siteBlock, 'smallest-room', 'volume'), lowestTube: of(siteBlock, 'lowest-tube', 'temperature'),
@@ -102,9 +131,9 @@ export function assemble(declaration: Declaration, scope: Scope, vocabulary: Voc
     circuits: circuits.specs, graph: circuits.graph, partStatements: circuits.statements,
     parameters: { testPressure: of(block, 'test-pressure', 'level'), solvent },
     bring: bringBlock ? bringItems(bringBlock, scope, gather) : null,
-    steps, departures, acceptances: acceptances(block, steps, file), notes: children(block, 'note').map((each) => each.values['text'] as string),
+    notes: children(block, 'note').map((each) => each.values['text'] as string),
     startPressure: (name) => restingPressure(name, of(siteBlock, 'outdoors', 'temperature'), of(siteBlock, 'indoors', 'temperature')),
-    findings: gather.findings,
+    headFindings: gather.findings,
   };
 }
 

@@ -45,16 +45,20 @@ function keys(form: Form): readonly Key[] {
 
 /** The slot whose key begins at a token, if what follows can be its term. */
 function keyAt(forms: readonly Form[], tokens: readonly Token[], index: number): Key | undefined {
+  let likely: Key | undefined;
   let weak: Key | undefined;
   for (const form of forms) {
     for (const key of keys(form)) {
       if (!key.words.every((word, k) => (tokens[index + k]?.kind === 'word' || tokens[index + k]?.kind === 'arrow') && tokens[index + k]!.text === word)) continue;
-      const term = (key.slot as { term: { starts(token: Token): boolean } | null }).term;
+      const { term } = key.slot;
       const following = tokens[index + key.words.length];
-      if (!term || (following && term.starts(following))) return key;
+      if (!term || (following && term.type === following.kind)) return key;
+      // A bare number may be a count or a quantity that lacks its unit: the count comes first if there is one.
+      if (following && term.starts(following)) likely ??= key;
       weak ??= key;
     }
   }
+  if (likely) return likely;
   // `per zone` is no `per "…"`; but `at` at the line's end is an `at` that still wants its term.
   return weak && (tokens[index + weak.words.length] === undefined || weak.words[0] !== 'per') ? weak : undefined;
 }

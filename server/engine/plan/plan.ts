@@ -48,7 +48,20 @@ export interface Acceptance {
 }
 
 /** One job, put together: every fact typed, every name found, every step in its place. */
-export interface Plan {
+export interface Plan extends Head {
+  /** All that does not hang on the steps; the same object while nothing in it changes. */
+  readonly head: Head;
+  readonly standard: Declaration | null;
+  readonly followedRevision: number | null;
+  readonly steps: readonly Step[];
+  readonly departures: readonly Departure[];
+  readonly acceptances: readonly Acceptance[];
+  /** What could not be put together: names not found, values that contradict each other. */
+  readonly findings: readonly Finding[];
+}
+
+/** A job without its steps: site, system, circuit, stock. */
+export interface Head {
   readonly file: string;
   readonly declaration: Declaration;
   readonly name: string;
@@ -57,8 +70,6 @@ export interface Plan {
   readonly date: string | null;
   readonly kinds: readonly JobKind[];
   readonly scope: Scope;
-  readonly standard: Declaration | null;
-  readonly followedRevision: number | null;
   readonly rules: readonly Declaration[];
   readonly site: {
     /** Pa. */
@@ -102,12 +113,8 @@ export interface Plan {
   };
   /** Null where the plan states no stock. */
   readonly bring: readonly BringItem[] | null;
-  readonly steps: readonly Step[];
-  readonly departures: readonly Departure[];
-  readonly acceptances: readonly Acceptance[];
   readonly notes: readonly string[];
   /** Saturation pressure of a refrigerant between the site's temperatures, Pa absolute; null where it is not known. */
   startPressure(refrigerant: string): readonly [low: number, high: number] | null;
-  /** What could not be put together: names not found, values that contradict each other. */
-  readonly findings: readonly Finding[];
+  readonly headFindings: readonly Finding[];
 }

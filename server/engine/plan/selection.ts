@@ -21,11 +21,11 @@ const end = (token: Token): number => token.at + token.text.length;
 
 /**
  * Reads a list of selectors, up to the next clause. Which names there are is not known here; the plan resolves them.
- * `nouns`: words that this verb understands beside the parts of the circuit, for completion.
+ * `nouns`: words that this verb understands beside the parts of the circuit; `free`: it takes any other thing, too.
  */
-export function selection(nouns: readonly string[] = []): Term<readonly Selector[]> {
+export function selection(nouns: readonly string[] = [], free = false): Term<readonly Selector[]> {
   return {
-    shape: 'PARTS', type: 'selection', refers: 'place-in-circuit', ...(nouns.length ? { choices: nouns } : {}),
+    shape: 'PARTS', type: 'selection', free, refers: 'place-in-circuit', ...(nouns.length ? { choices: nouns } : {}),
     starts: (token) => token.kind === 'word',
     read(cursor): Reading<readonly Selector[]> {
       const selectors: Selector[] = [];

@@ -1,9 +1,10 @@
-import type { Cause } from '../circuit/state';
 import type { Bound, Span } from './bind';
 import type { Word } from './vocabulary';
 
 /** A step of a plan as it will be done: a statement of the plan or its standard, with the job's departures applied. */
-export interface Step extends Cause {
+export interface Step {
+  /** The first line as written. */
+  readonly text: string;
   readonly bound: Bound;
   readonly word: Word;
   readonly label: string | null;

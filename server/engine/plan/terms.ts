@@ -43,6 +43,8 @@ export interface Term<T = unknown> {
   readonly choices?: readonly string[];
   readonly refers?: Reference;
   readonly example?: string;
+  /** A selection that takes any thing, not only parts and its own nouns. */
+  readonly free?: boolean;
   starts(token: Token): boolean;
   read(cursor: Cursor): Reading<T>;
 }

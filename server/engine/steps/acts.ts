@@ -1,7 +1,7 @@
 import { farEnd, nearEnd, type Part } from '../circuit/graph';
 import { contentsOfCell, setCell } from '../circuit/settle';
 import { cellOf, hasGap, type Space, spaces } from '../circuit/spaces';
-import { airOf, type Cause, type Closure, type Contents, filled } from '../circuit/state';
+import { airOf, type Closure, type Contents, filled } from '../circuit/state';
 import type { Act, Target } from './verb';
 
 /** What several verbs do to the plant, each said once. */
@@ -46,7 +46,7 @@ export function undo(act: Act, index: number, ends: readonly number[], how: 'und
     const joint = draft.graph.joints[draft.graph.ends[end]!.joint];
     const off = joint && joint.ends.length === 2 ? joint.ends : [end];
     for (const each of off) {
-      draft.setEnd(each, { attached: false, detachedBy: act.step });
+      draft.setEnd(each, { attached: false, detachedBy: act.cause });
       loseTest(act, draft.graph.ends[each]!.part);
     }
   }
@@ -92,17 +92,17 @@ export function putIn(act: Act, indexes: readonly number[]): void {
     if (draft.part(index).mounted === 'old') takeOff(act, [index], 'taken off');
     const own = it.unit !== null ? part(act, it.unit).properties.holds : it.properties.holds;
     const pressure = own ? act.plan.startPressure(own.refrigerant) : null;
-    const contents = own && pressure ? filled(own.refrigerant, pressure, act.step) : airOf(draft.before.atmosphere, act.step);
+    const contents = own && pressure ? filled(own.refrigerant, pressure, act.cause) : airOf(draft.before.atmosphere, act.cause);
     draft.setPart(index, {
       mounted: 'new', contents: draft.part(index).contents.map(() => contents), wet: null, unpurged: null, flushes: 0, residue: { oil: null, share: 0, acid: false },
-      opened: own ? null : act.step, tested: null, evacuated: null, decayTested: null, finalPurge: null, drained: null, cores: 'in',
-      ownCharge: own !== undefined, renewed: act.step, provedZero: null,
+      opened: own ? null : act.cause, tested: null, evacuated: null, decayTested: null, finalPurge: null, drained: null, cores: 'in',
+      ownCharge: own !== undefined, renewed: act.cause, provedZero: null,
       position: it.kind.shuts === undefined ? null : it.properties.closed || it.kind.shuts === 'driven' ? 'shut' : it.kind.shuts === 'hand' ? 'open' : 'control',
       heldBy: null,
     });
     const shut = it.properties.valves === 'closed' || (it.unit !== null && part(act, it.unit).properties.valves === 'closed');
     for (const end of it.ends) {
-      draft.setEnd(end, { attached: false, closure: null, detachedBy: act.step, ...(draft.graph.ends[end]!.valve ? { valve: shut ? 'shut' : 'open' } : {}) });
+      draft.setEnd(end, { attached: false, closure: null, detachedBy: act.cause, ...(draft.graph.ends[end]!.valve ? { valve: shut ? 'shut' : 'open' } : {}) });
     }
   }
   // Joints among parts that come together are theirs; a neighbour that was made up and waits is met.
@@ -122,19 +122,19 @@ export function breach(act: Act, index: number, how: 'undone' | 'taken off'): vo
   const it = part(act, index);
   const space = spaceAt(act, it.ends[0]!);
   act.emit({ type: 'opens', part: index, ends: it.ends, held: heldIn(act, space), space, how });
-  const air = airOf(draft.before.atmosphere, act.step);
+  const air = airOf(draft.before.atmosphere, act.cause);
   for (const cell of space.cells) {
     const owner = draft.graph.ends[cell * 2]!.part;
     const state = draft.part(owner);
-    draft.setPart(owner, { contents: setCell(draft.graph, state, cell, air), opened: state.opened && !state.evacuated && !state.decayTested ? state.opened : act.step, evacuated: null, decayTested: null });
+    draft.setPart(owner, { contents: setCell(draft.graph, state, cell, air), opened: state.opened && !state.evacuated && !state.decayTested ? state.opened : act.cause, evacuated: null, decayTested: null });
   }
   loseTest(act, index);
-  draft.setPart(index, { renewed: act.step });
+  draft.setPart(index, { renewed: act.cause });
 }
 
 export function close(act: Act, ends: readonly number[], kind: Closure['kind'], opening: number | null): void {
   for (const end of ends) {
-    act.draft.setEnd(end, { closure: { kind, opening, by: act.step } });
+    act.draft.setEnd(end, { closure: { kind, opening, by: act.cause } });
     act.emit({ type: 'closes', part: act.draft.graph.ends[end]!.part, end, closure: kind });
   }
 }
@@ -164,7 +164,7 @@ export const freeEnds = (act: Act, index: number): readonly number[] => {
 /** Notes that something was done to a thing: `renew seals`. */
 export function mark(act: Act, what: string): void {
   const marks = new Map(act.draft.now().marks);
-  marks.set(what, act.step as Cause);
+  marks.set(what, act.cause);
   act.draft.set({ marks });
 }
 

@@ -1,5 +1,6 @@
 import type { Draft } from '../circuit/settle';
 import type { Space } from '../circuit/spaces';
+import type { Cause } from '../circuit/state';
 import type { Plan } from '../plan/plan';
 import type { Selector } from '../plan/selection';
 import type { Step } from '../plan/step';
@@ -21,6 +22,8 @@ export interface Act {
   readonly draft: Draft;
   readonly plan: Plan;
   readonly step: Step;
+  /** The handle under which states remember this step. */
+  readonly cause: Cause;
   /** In a repeat: which round this is, from 1. */
   readonly round: number | null;
   targets(selectors: readonly Selector[] | undefined): readonly Target[];
@@ -44,6 +47,8 @@ export interface Speech {
   readonly step: Step;
   /** The names that the selectors stand for at this step: "liquid-line and suction-line". */
   parts(selectors: readonly Selector[] | undefined): string;
+  /** A parameter of the plan, as the job states it: "450 psig". */
+  parameter(name: string): string;
   /** An amount as the author wrote it. */
   amount(amount: Amount | undefined): string;
 }

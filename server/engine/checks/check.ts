@@ -1,0 +1,5 @@
+import type { Finding } from '../finding';
+
+export function check(_view: unknown): readonly Finding[] {
+  return [];
+}
