@@ -11,6 +11,8 @@ const side = 12;
 const outer = 3.5;
 const innerTrack = 9;
 const rowGap = 6;
+/** How many points of height an empty row would be worth: rows of like length read better than the lowest drawing. */
+const evenness = 150;
 
 /** The same shapes with left and right changed about the middle of `width`; texts stay readable. */
 function mirrored(shapes: readonly Shape[], width: number): readonly Shape[] {
@@ -40,7 +42,7 @@ function broken(boxes: readonly Box[], room: number): readonly Row[] {
       const row = rowOf(boxes.slice(start, end));
       if (row.width > room && end - start > 1) break;
       const slack = Math.max(0, room - row.width) / room;
-      const cost = row.above + row.below + rowGap + 40 * slack * slack;
+      const cost = row.above + row.below + rowGap + evenness * slack * slack;
       for (const parity of [0, 1] as const) {
         const before = best[start]![parity]!;
         if (before === null) continue;

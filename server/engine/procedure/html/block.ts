@@ -53,7 +53,8 @@ function readingHtml(reading: Reading): string {
     .map((entry) => `${entry.lead === '' ? '' : `${escaped(entry.lead)} `}${rule}${escaped(entry.unit)}`)
     .join(' ');
   const time = reading.time ? 'time <span class="rule short"></span>' : '';
-  return `<tr><td class="what">${escaped(reading.label)}</td><td>${blanks}</td><td class="limit">${sentenceHtml(reading.limit)}</td><td>${time}</td></tr>`;
+  const what = reading.label.length > 30 ? '<td class="long">' : '<td>';
+  return `<tr>${what}${escaped(reading.label)}</td><td>${blanks}</td><td class="limit">${sentenceHtml(reading.limit)}</td><td>${time}</td></tr>`;
 }
 
 /** Lines of a step; readings that follow one another share a table, so that their blanks stand in one column. */

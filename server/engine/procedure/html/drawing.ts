@@ -6,7 +6,7 @@ const round = (value: number): string => String(Math.round(value * 100) / 100);
 function stroke(width: number, style: 'solid' | 'dashed' | 'dash-dot' | 'dotted'): string {
   const dash = dashes(style);
   const pattern = dash.length === 0 ? '' : ` stroke-dasharray="${dash.join(' ')}"`;
-  return width === 0 ? ' stroke="none"' : ` stroke-width="${width}"${pattern}`;
+  return width === 0 ? ' style="stroke:none"' : ` stroke-width="${width}"${pattern}`;
 }
 
 function shapeHtml(shape: Shape): string {

@@ -44,8 +44,8 @@ table.list td.write { height: 8mm; border-left: 0.4pt solid var(--ink); vertical
 .checks .box { margin-left: 5px; }
 table.readings { border-collapse: collapse; margin-top: 2px; width: 100%; }
 table.readings td { height: 8mm; padding: 0 8px 0 0; vertical-align: bottom; white-space: nowrap; }
-table.readings td.limit { font-size: 9pt; white-space: normal; }
-table.readings td.what { white-space: normal; }
+table.readings td.limit { font-size: 9pt; white-space: normal; width: 99%; }
+table.readings td.long { white-space: normal; min-width: 120px; }
 .rule { display: inline-block; width: 62pt; height: 7mm; border-bottom: 0.9pt solid var(--ink); vertical-align: baseline; margin: 0 4px; }
 .rule.short { width: 44pt; }
 .fails a { color: inherit; }
