@@ -68,7 +68,14 @@ export function makeUp(act: Act, ends: readonly number[]): void {
       draft.setEnd(each, { attached: true, ...(closure?.kind === 'cap' ? { closure: null } : {}) });
       loseTest(act, draft.graph.ends[each]!.part);
     }
-    // Where the neighbour is not in place yet, its end waits to be made up when it comes.
+    // Where the neighbour is not in place yet, its end waits to be made up when it comes. At a tee, a new part that was
+    // set there is made up with the last line that comes to it.
+    const waiting = others.filter((each) => !draft.end(each).attached);
+    const [last] = waiting;
+    if (others.length > 1 && waiting.length === 1 && last !== undefined) {
+      const state = draft.part(draft.graph.ends[last]!.part);
+      if (state.mounted === 'new' && state.renewed !== null && draft.end(last).detachedBy === state.renewed) draft.setEnd(last, { attached: true });
+    }
   }
 }
 
