@@ -6,11 +6,9 @@
 import { isSettled } from './faults';
 import { blockStart } from './locate';
 import { lengthOf } from './making';
-import { largest, parseText } from './parse';
-import { readItems } from './parser';
+import { type Language, largest, parseText } from './parse';
 import { print, textOf } from './print';
 import { columnOf, findStructure, type Surroundings, wholeFile } from './structure';
-import type { Tokenizer } from './tokens';
 import type { Block, Item, Statement, Token, Tree } from './tree';
 
 interface Change {
@@ -28,24 +26,24 @@ interface Row {
 }
 
 /** `from` and `to` outside the text are moved to its ends. */
-export function editTree(tree: Tree, from: number, to: number, inserted: string, tokenize: Tokenizer): Tree {
+export function editTree(tree: Tree, from: number, to: number, inserted: string, language: Language): Tree {
   const start = Math.max(0, Math.min(from, to, tree.length));
   const end = Math.min(tree.length, Math.max(from, to, 0));
   const length = tree.length + inserted.length - (end - start);
   const whole = () => {
     const text = print(tree);
-    return parseText(text.slice(0, start) + inserted + text.slice(end), tokenize);
+    return parseText(text.slice(0, start) + inserted + text.slice(end), language);
   };
   // A byte-order mark may come or go at the very beginning.
   if (start === 0 || start < tree.mark.length || tree.length > largest || length > largest) return whole();
   const at = tree.mark.length;
   const row: Row = { items: tree.items, around: wholeFile, block: null };
-  const items = editRow(row, { from: start - at, to: end - at, inserted }, tokenize);
+  const items = editRow(row, { from: start - at, to: end - at, inserted }, language);
   return items === undefined ? whole() : { ...tree, items, length };
 }
 
 /** The row after the change, whose places count from the row's start; undefined if the row alone cannot tell. */
-function editRow(row: Row, change: Change, tokenize: Tokenizer): readonly Item[] | undefined {
+function editRow(row: Row, change: Change, language: Language): readonly Item[] | undefined {
   const { items } = row;
   let first = 0;
   let at = 0;
@@ -56,10 +54,10 @@ function editRow(row: Row, change: Change, tokenize: Tokenizer): readonly Item[]
   while (behind < items.length && end <= change.to) end += items[behind++]!.length;
 
   if (behind - first === 1) {
-    const inner = editWithin(row, first, at, change, tokenize);
+    const inner = editWithin(row, first, at, change, language);
     if (inner !== undefined) return spliced(items, first, behind, [inner]);
   }
-  const read = readAgain(row, first, behind, at, change, tokenize);
+  const read = readAgain(row, first, behind, at, change, language);
   return read === undefined ? undefined : spliced(items, first, behind, read);
 }
 
@@ -70,7 +68,7 @@ function spliced(items: readonly Item[], first: number, behind: number, put: rea
 }
 
 /** The one touched statement with its block changed, if the change stays among the items of that block. */
-function editWithin(row: Row, index: number, at: number, change: Change, tokenize: Tokenizer): Item | undefined {
+function editWithin(row: Row, index: number, at: number, change: Change, language: Language): Item | undefined {
   const statement = row.items[index]!;
   if (statement.kind !== 'statement' || statement.block === null) return undefined;
   const { block } = statement;
@@ -80,7 +78,7 @@ function editWithin(row: Row, index: number, at: number, change: Change, tokeniz
   if (indent === undefined) return undefined;
   const around: Surroundings = { depth: row.around.depth + 1, indent, midLine: true };
   const moved: Change = { ...change, from: change.from - start, to: change.to - start };
-  const items = editRow({ items: block.items, around, block }, moved, tokenize);
+  const items = editRow({ items: block.items, around, block }, moved, language);
   return items === undefined ? undefined : withItems(statement, block, items, change);
 }
 
@@ -115,7 +113,7 @@ function readAgain(
   behind: number,
   at: number,
   change: Change,
-  tokenize: Tokenizer,
+  language: Language,
 ): readonly Item[] | undefined {
   const { items, around, block } = row;
   const atStart = first === 0;
@@ -132,9 +130,9 @@ function readAgain(
   const text = old.slice(0, change.from - at) + change.inserted + old.slice(change.to - at);
   const midLine = atStart && around.midLine;
   if (needsLine && !(text === '' ? !midLine : /[\r\n]$/.test(text))) return undefined;
-  const structure = findStructure(tokenize(text), { ...around, midLine });
+  const structure = findStructure(language.tokenize(text), { ...around, midLine });
   if (!structure.settled || structure.leastColumn <= around.indent) return undefined;
-  const read = readItems(structure);
+  const read = language.readItems(structure);
   if (block !== null && !keepsFirst(items, first, behind, read, around.indent)) return undefined;
   return read;
 }
@@ -152,10 +150,12 @@ function keepsFirst(
 ): boolean {
   if (first === 0 && !(items[0]?.kind === 'blank' && read[0]?.kind === 'blank')) return false;
   const was = firstLeading(items);
-  if (was < 0 || was >= behind) return false;
+  if (was < 0) return false;
   if (was < first) return true;
-  // Those read again are all further in than the block; one of them must be there to take the first one's place.
-  return columnOf(items[was]!.head) > indent && firstLeading(first === 0 ? read : [items[0]!, ...read]) > 0;
+  const is = firstLeading(first === 0 ? read : [items[0]!, ...read]);
+  if (was >= behind && is < 0) return true;
+  // Those read again are all further in than the block.
+  return is >= 0 && columnOf(items[was]!.head) > indent;
 }
 
 /** Index of the first item, but for the one behind the opening brace, that is a statement and leads its line; or -1. */

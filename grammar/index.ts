@@ -1,6 +1,7 @@
 /** Text to tree and back. Knows nothing of what the words mean. */
 import { editTree } from './edit';
 import { parseText } from './parse';
+import { createReader } from './parser';
 import { createTokenizer } from './tokens';
 import type { Tree } from './tree';
 
@@ -18,9 +19,9 @@ export interface Grammar {
 
 /** A grammar in which these words, after a number, are units; longer ones win over shorter ones. */
 export function createGrammar(unitWords: readonly string[]): Grammar {
-  const tokenize = createTokenizer(unitWords);
+  const language = { tokenize: createTokenizer(unitWords), readItems: createReader() };
   return {
-    parse: (text) => parseText(text, tokenize),
-    edit: (tree, from, to, inserted) => editTree(tree, from, to, inserted, tokenize),
+    parse: (text) => parseText(text, language),
+    edit: (tree, from, to, inserted) => editTree(tree, from, to, inserted, language),
   };
 }

@@ -6,7 +6,6 @@
 import { isSettled } from './faults';
 import { blockStart } from './locate';
 import { print } from './print';
-import { columnOf } from './structure';
 import type { Item, Statement, Token, Tree } from './tree';
 
 /** Replace the characters `from`..`to` (absolute, UTF-16 units) of the text by `text`. */
@@ -150,47 +149,15 @@ function endsWithNewline(item: Item): boolean {
 }
 
 /**
- * Which items of a row stay as they are: those with a fault, and what stands before them on their line. A brace without
- * its partner puts the whole declaration in doubt. So does a block that stays as it is among others that move, unless
- * its braces stand where the indentation expects them: the move could let them be read in another way.
+ * Which items of a row stay as they are: those with a fault. A brace without its partner puts the whole declaration in
+ * doubt, and what stands before it on its line: their indentation is all that says where the block ends.
  */
 function leftAloneIn(items: readonly Item[], depth: number): boolean[] {
   const leftAlone: boolean[] = [];
   for (let index = items.length - 1; index >= 0; index--) {
     const item = items[index]!;
     const sharesLine = !endsWithNewline(item) && (leftAlone[index + 1] ?? false);
-    const inDoubt = depth === 0 && (!isSettled(item) || (leavesBlockAlone(item) && !isTidy(item, 0, true)));
-    leftAlone[index] = sharesLine || isDoubtful(item) || inDoubt;
+    leftAlone[index] = item.faults.length > 0 || (depth === 0 && (sharesLine || !isSettled(item)));
   }
   return leftAlone;
-}
-
-/** Whether the item has a fault, or one follows its opening brace on the same line. */
-function isDoubtful(item: Item): boolean {
-  if (item.faults.length > 0) return true;
-  const behindBrace = item.kind === 'statement' ? item.block?.items[0] : undefined;
-  return behindBrace !== undefined && isDoubtful(behindBrace);
-}
-
-function leavesBlockAlone(item: Item): boolean {
-  if (item.kind !== 'statement' || item.block === null) return false;
-  const { items } = item.block;
-  const leftAlone = leftAloneIn(items, 1);
-  return items.some(
-    (inner, index) =>
-      leavesBlockAlone(inner) || (leftAlone[index] && inner.kind === 'statement' && inner.block !== null),
-  );
-}
-
-/** Whether each closing brace that leads its line stands under the beginning of the line that opened its block. */
-function isTidy(item: Item, lineIndent: number, leadsLine: boolean): boolean {
-  if (item.kind !== 'statement' || item.block === null) return true;
-  const indent = leadsLine ? columnOf(item.head) : lineIndent;
-  const { items, close } = item.block;
-  let leads = false;
-  for (const inner of items) {
-    if (!isTidy(inner, indent, leads)) return false;
-    leads = endsWithNewline(inner);
-  }
-  return !leads || columnOf(close) === indent;
 }

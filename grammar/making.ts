@@ -1,31 +1,97 @@
 /** Makes the tree's parts of the tokens that the parser has gathered, and says what is wrong with them. */
-import type { IToken } from 'chevrotain';
 import { fault } from './faults';
-import { kindOf } from './tokens';
 import type { Blank, Block, Item, Statement, Stray, SyntaxFault, Token } from './tree';
 
-/** Places the tokens one behind the other, the first at `from`. */
-function place(tokens: readonly IToken[], from: number): Token[] {
-  let at = from;
-  return tokens.map((token) => {
-    const placed: Token = { kind: kindOf(token), text: token.image, at };
-    at += token.image.length;
-    return placed;
-  });
+const noFaults: readonly SyntaxFault[] = [];
+
+/** Offset behind the last token, from where the offsets of all of them count. */
+export function endOf(tokens: readonly Token[]): number {
+  const last = tokens[tokens.length - 1];
+  return last === undefined ? 0 : last.at + last.text.length;
 }
 
 export function lengthOf(tokens: readonly Token[]): number {
-  const last = tokens[tokens.length - 1];
-  return last === undefined ? 0 : last.at + last.text.length - tokens[0]!.at;
+  return tokens.length === 0 ? 0 : endOf(tokens) - tokens[0]!.at;
+}
+
+export function lengthOfAll(items: readonly Item[]): number {
+  let length = 0;
+  for (const item of items) length += item.length;
+  return length;
 }
 
 export function isTrivia(token: Token): boolean {
   return token.kind === 'space' || token.kind === 'comment' || token.kind === 'newline';
 }
 
-/** What is wrong with the tokens themselves, wherever they stand. */
-function tokenFaults(tokens: readonly Token[]): SyntaxFault[] {
+export function makeBlank(head: readonly Token[]): Blank {
+  return { kind: 'blank', head, length: endOf(head), faults: noFaults };
+}
+
+/** Braces that follow each other on a line make one stray, with one fault over all of them. */
+export function makeStray(head: readonly Token[]): Stray {
+  let from = -1;
+  let to = 0;
+  for (const { kind, at } of head) {
+    if (kind !== 'close') continue;
+    if (from < 0) from = at;
+    to = at + 1;
+  }
+  return { kind: 'stray', head, length: endOf(head), faults: [fault('stray-brace', from, to)] };
+}
+
+/** `length` is that of the items. */
+export function makeBlock(items: readonly Item[], length: number, close: readonly Token[]): Block {
+  return { kind: 'block', items, close, length: length + lengthOf(close) };
+}
+
+/**
+ * `head` ends with the newline or the block's opening brace, or with the last term where the block around ends.
+ * `behindBlock`: the statement follows the closing brace of another one on the same line.
+ */
+export function makeStatement(
+  head: readonly Token[],
+  block: Block | null,
+  tail: readonly Token[],
+  behindBlock: boolean,
+): Statement {
+  const terms: Token[] = [];
+  for (const token of head) if (!isTrivia(token) && token.kind !== 'open') terms.push(token);
+  const last = terms[terms.length - 1];
+  const first = terms[0];
+  const label = first?.kind === 'word' && terms[1]?.kind === 'colon' ? first : null;
+  if (label !== null) terms.splice(0, 2);
+  const word = terms[0]?.kind === 'word' ? terms.shift()! : null;
+
   const faults: SyntaxFault[] = [];
+  if (behindBlock || word === null) {
+    const start = first ?? head.find(({ kind }) => kind === 'open')!;
+    if (behindBlock) faults.push(fault('text-after-block', start.at, endOf([last ?? start])));
+    if (word === null) {
+      const instead = terms[0] ?? last ?? start;
+      faults.push(fault('missing-word', instead.at, endOf([instead])));
+    }
+  }
+  addTokenFaults(head, faults);
+  if (block !== null && block.close.length === 0) {
+    const brace = head[head.length - 1]!;
+    faults.push(fault('unclosed-brace', brace.at, brace.at + 1));
+  }
+  return {
+    kind: 'statement',
+    head,
+    block,
+    tail,
+    length: endOf(head) + (block === null ? 0 : block.length + lengthOf(tail)),
+    faults: faults.length === 0 ? noFaults : faults,
+    label,
+    word,
+    terms,
+  };
+}
+
+/** What is wrong with the tokens themselves, wherever they stand. */
+function addTokenFaults(tokens: readonly Token[], faults: SyntaxFault[]): void {
   for (const { kind, text, at } of tokens) {
     if (kind === 'string' && (text.length === 1 || !text.endsWith('"'))) {
       faults.push(fault('unclosed-quote', at, at + text.length));
@@ -35,73 +101,4 @@ function tokenFaults(tokens: readonly Token[]): SyntaxFault[] {
       else faults.push(fault('unreadable-text', at, at + text.length));
     }
   }
-  return faults;
-}
-
-export function makeBlank(tokens: readonly IToken[]): Blank {
-  const head = place(tokens, 0);
-  return { kind: 'blank', head, length: lengthOf(head), faults: [] };
-}
-
-export function makeStray(tokens: readonly IToken[]): Stray {
-  const head = place(tokens, 0);
-  const brace = head.find(({ kind }) => kind === 'close')!;
-  return {
-    kind: 'stray',
-    head,
-    length: lengthOf(head),
-    faults: [fault('stray-brace', brace.at, brace.at + 1)],
-  };
-}
-
-export function makeBlock(items: readonly Item[], closing: readonly IToken[]): Block {
-  let length = 0;
-  for (const item of items) length += item.length;
-  const close = place(closing, length);
-  return { kind: 'block', items, close, length: length + lengthOf(close) };
-}
-
-/**
- * `head` ends with the last term or the block's opening brace. `end` is the rest of the line, with its newline.
- * `behindBlock`: the statement follows the closing brace of another one on the same line.
- */
-export function makeStatement(
-  head: readonly IToken[],
-  block: Block | null,
-  end: readonly IToken[],
-  behindBlock: boolean,
-): Statement {
-  const placed = place(block === null ? [...head, ...end] : head, 0);
-  const headLength = lengthOf(placed);
-  const tail = block === null ? [] : place(end, headLength + block.length);
-  const significant = placed.filter((token) => !isTrivia(token) && token.kind !== 'open');
-  const label = significant[0]?.kind === 'word' && significant[1]?.kind === 'colon' ? significant[0] : null;
-  const rest = label === null ? significant : significant.slice(2);
-  const word = rest[0]?.kind === 'word' ? rest[0] : null;
-  const terms = word === null ? rest : rest.slice(1);
-
-  const faults: SyntaxFault[] = [];
-  const start = placed.find((token) => !isTrivia(token))!;
-  const last = significant[significant.length - 1] ?? start;
-  if (behindBlock) faults.push(fault('text-after-block', start.at, last.at + last.text.length));
-  if (word === null) {
-    const missing = rest[0] ?? significant[1] ?? start;
-    faults.push(fault('missing-word', missing.at, missing.at + missing.text.length));
-  }
-  faults.push(...tokenFaults(placed));
-  if (block !== null && block.close.length === 0) {
-    const brace = placed[placed.length - 1]!;
-    faults.push(fault('unclosed-brace', brace.at, brace.at + 1));
-  }
-  return {
-    kind: 'statement',
-    head: placed,
-    block,
-    tail,
-    length: headLength + (block?.length ?? 0) + lengthOf(tail),
-    faults,
-    label,
-    word,
-    terms,
-  };
 }

@@ -1,6 +1,6 @@
 /** From a text to its tree. */
 import { fault } from './faults';
-import { readItems } from './parser';
+import type { Reader } from './parser';
 import { findStructure } from './structure';
 import type { Tokenizer } from './tokens';
 import type { Stray, Tree } from './tree';
@@ -9,6 +9,12 @@ import type { Stray, Tree } from './tree';
 export const largest = 2_000_000;
 
 const byteOrderMark = '\uFEFF';
+
+/** The two halves of reading, with the units of one grammar. */
+export interface Language {
+  readonly tokenize: Tokenizer;
+  readonly readItems: Reader;
+}
 
 /** The whole text as one thing that nobody reads on. */
 function unread(text: string): Tree {
@@ -23,7 +29,7 @@ function unread(text: string): Tree {
 }
 
 /** Never throws. */
-export function parseText(text: string, tokenize: Tokenizer): Tree {
+export function parseText(text: string, { tokenize, readItems }: Language): Tree {
   if (text.length > largest) return unread(text);
   const mark = text.startsWith(byteOrderMark) ? byteOrderMark : '';
   const items = readItems(findStructure(tokenize(text.slice(mark.length))));

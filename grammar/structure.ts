@@ -27,7 +27,7 @@ export const wholeFile: Surroundings = { depth: 0, indent: -1, midLine: false };
 export interface Structure {
   /** All tokens, those of a too deeply nested block made into one. */
   readonly tokens: readonly IToken[];
-  /** What the parser reads. `payload` of each is its index in `tokens`; an unwritten one has none. */
+  /** What the parser reads: all of `tokens` but blanks and comments, with the braces and the line end that are missing. */
   readonly stream: IToken[];
   /** True if plain matching and indentation agree throughout, so that nothing outside can change the reading. */
   readonly settled: boolean;
@@ -36,10 +36,12 @@ export interface Structure {
 }
 
 interface OpenBlock {
-  readonly open: number;
   /** Column at which the line of the opening statement begins. */
   readonly indent: number;
-  /** Plain matching finds its closing brace where the indentation expects it. */
+  /**
+   * Plain matching finds its closing brace, or that of a block around it, where the indentation expects it: between
+   * the two every brace has its partner, so that plain matching holds however the lines are indented.
+   */
   readonly trusted: boolean;
   /** Whether the first statement within is further in than the opening one; undefined until there is one. */
   indented: boolean | undefined;
@@ -119,15 +121,15 @@ function unwritten(type: TokenType): IToken {
   return { image: '', startOffset: 0, tokenType: type, tokenTypeIdx: type.tokenTypeIdx! };
 }
 
-function retyped(token: IToken, type: TokenType): IToken {
-  return { ...token, tokenType: type, tokenTypeIdx: type.tokenTypeIdx! };
-}
-
-/** Never fails; at worst every closing brace is stray and every opening one is closed at the end of the text. */
+/**
+ * Never fails; at worst every closing brace is stray and every opening one is closed at the end of the text. A stray
+ * brace among the tokens is marked as one by its type.
+ */
 export function findStructure(read: readonly IToken[], around: Surroundings = wholeFile): Structure {
   const plain = matchPlainly(read, around);
   const { closeOf, trusted, columns } = plain;
-  const tokens: IToken[] = [];
+  // The tokens as they are read, unless a block is left unread; only then they are copied.
+  let tokens: IToken[] | undefined;
   const stream: IToken[] = [];
   const stack: OpenBlock[] = [];
   let settled = !plain.unmatched;
@@ -135,9 +137,8 @@ export function findStructure(read: readonly IToken[], around: Surroundings = wh
   let indent = Math.max(around.indent, 0);
 
   const take = (token: IToken) => {
-    token.payload = tokens.length;
     stream.push(token);
-    tokens.push(token);
+    tokens?.push(token);
   };
   const closeUnwritten = () => {
     stack.pop();
@@ -150,7 +151,7 @@ export function findStructure(read: readonly IToken[], around: Surroundings = wh
     const type = token.tokenType;
     const column = columns[index]!;
     if (isTrivia(token)) {
-      tokens.push(token);
+      tokens?.push(token);
       continue;
     }
     if (column !== notFirst) indent = column;
@@ -163,7 +164,9 @@ export function findStructure(read: readonly IToken[], around: Surroundings = wh
         take(token);
       } else {
         settled = false;
-        take(retyped(token, StrayClose));
+        token.tokenType = StrayClose;
+        token.tokenTypeIdx = StrayClose.tokenTypeIdx!;
+        take(token);
       }
       continue;
     }
@@ -179,22 +182,24 @@ export function findStructure(read: readonly IToken[], around: Surroundings = wh
       const last = closeOf[index] === -1 ? read.length - 1 : closeOf[index]!;
       let image = '';
       for (let part = index; part <= last; part++) image += read[part]!.image;
-      take({ ...retyped(token, Unreadable), image });
+      tokens ??= read.slice(0, index);
+      take({ ...token, image, tokenType: Unreadable, tokenTypeIdx: Unreadable.tokenTypeIdx! });
       settled = false;
       index = last;
       continue;
     }
     if (type === Open) {
       if (trusted[index] === 0) settled = false;
-      stack.push({ open: index, indent, trusted: trusted[index] === 1, indented: undefined });
+      const inTrusted = stack[stack.length - 1]?.trusted ?? false;
+      stack.push({ indent, trusted: inTrusted || trusted[index] === 1, indented: undefined });
     }
     take(token);
   }
 
-  const last = tokens[tokens.length - 1];
+  const last = (tokens ?? read)[(tokens ?? read).length - 1];
   if (last !== undefined && last.tokenType !== Newline) stream.push(unwritten(Newline));
   while (stack.length > 0) closeUnwritten();
-  return { tokens, stream, settled, leastColumn };
+  return { tokens: tokens ?? read, stream, settled, leastColumn };
 }
 
 /** Which open block a brace that leads its line closes; -1 if it closes none. */
@@ -204,12 +209,10 @@ function closedBy(column: number, stack: readonly OpenBlock[], index: number, pl
   const innermost = stack[top]!;
   if (innermost.indent === column || innermost.trusted) return top;
   for (let place = top - 1; place >= 0; place--) {
-    if (stack[place]!.indent === column) return stack[place]!.trusted ? top : place;
+    if (stack[place]!.indent === column) return place;
   }
   // Further in than the block that it would close, with a brace too many still to come: it is itself the one too many.
-  const outer = stack[top - 1];
-  const oneTooMany = outer === undefined || !outer.trusted;
-  return column > innermost.indent && oneTooMany && plain.lastStray > index ? -1 : top;
+  return column > innermost.indent && plain.lastStray > index ? -1 : top;
 }
 
 /** Whether a statement at this column shows that the innermost block has ended without a brace. */
