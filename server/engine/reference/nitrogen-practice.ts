@@ -171,6 +171,6 @@ export const gasTemperature = fact(
   'temperature',
   fahrenheit(70),
   fahrenheit(70),
-  'reference temperature of the trade, 70 degF',
+  'reference temperature of the trade',
   'practice',
 );

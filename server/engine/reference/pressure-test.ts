@@ -46,12 +46,18 @@ export const settleTime = fact(
   'practice',
 );
 /** What a gauge and a clamp thermometer of the trade can tell. */
-export const gaugeResolution = fact('pressure-difference', psi, psi, 'one psi: common practice, no source', 'practice');
+export const gaugeResolution = fact(
+  'pressure-difference',
+  psi,
+  psi,
+  'a usual gauge: common practice, no source',
+  'practice',
+);
 export const temperatureUncertainty = fact(
   'temperature-difference',
   fahrenheitDifference,
   fahrenheitDifference,
-  'one degF: common practice, no source',
+  'a usual clamp thermometer: common practice, no source',
   'practice',
 );
 /** The fixed correction of the federal guide specification, right only near 150 psig. Pa/K. */

@@ -1,5 +1,5 @@
 import { type Refrigerant, refrigerantNamed } from '../properties';
-import { type Kind, kindInWords, type Quantity, show } from '../quantity';
+import { between, type Kind, kindInWords, type Quantity, show, standardAtmosphere } from '../quantity';
 import type { Confidence, Input } from './figure';
 import type { Given } from './given';
 import type { Context, InputSpec, InputSpecs } from './relation';
@@ -53,6 +53,16 @@ const isRefusal = (bound: unknown): bound is { readonly refused: string } =>
 const absent = (spec: InputSpec, given: Given | undefined): boolean =>
   given === undefined || (given.quantity === null && (!isNamed(spec.kind) || given.shown === ''));
 
+/** A default at or above the atmosphere is a gauge reading, which counts from the atmosphere of the site. */
+const onSite = (quantity: Quantity, atmosphere: number): Quantity =>
+  quantity.kind === 'pressure' && quantity.low >= standardAtmosphere
+    ? between(
+        'pressure',
+        quantity.low - standardAtmosphere + atmosphere,
+        quantity.high - standardAtmosphere + atmosphere,
+      )
+    : quantity;
+
 /** Puts what was given, the defaults and what is missing in one place; nothing is taken silently. */
 export const resolve = (
   specs: InputSpecs,
@@ -69,6 +79,7 @@ export const resolve = (
 
   const take = (key: string, spec: InputSpec, one: Given): Bound => {
     inputs[key] = { quantity: one.quantity, shown: one.shown, from: one.from };
+    if (one.confidence !== undefined) confidences.push(one.confidence);
     const bound = bindOne(spec, one, context);
     if (!isRefusal(bound)) return bound;
     refusals.push(bound.refused);
@@ -89,7 +100,8 @@ export const resolve = (
     const one = Array.isArray(handed) ? (handed as readonly Given[])[0] : (handed as Given | undefined);
     if (!absent(spec, one)) values[key] = take(key, spec, one!);
     else if (spec.default !== undefined && one?.missing === undefined) {
-      const { quantity, source, confidence } = spec.default;
+      const { source, confidence } = spec.default;
+      const quantity = onSite(spec.default.quantity, context.atmosphere);
       const shown = show(quantity, { atmosphere: context.atmosphere });
       inputs[key] = { quantity, shown, from: 'default' };
       values[key] = quantity;

@@ -9,14 +9,15 @@ import {
   standardAtmosphere,
   toQuantity,
 } from '../quantity';
-import type { Figure, Input } from './figure';
+import type { Confidence, Figure, Input } from './figure';
 
 /** What an input of a relation can be: a quantity, or something that has a name. */
 export type InputKind = Kind | 'refrigerant' | 'word' | 'date';
 
-/** An input as a caller hands it over; `missing` carries on what a figure further up still lacks. */
+/** An input as a caller hands it over; what a figure further up lacks, and how sure it is, goes on with it. */
 export interface Given extends Input {
   readonly missing?: readonly string[];
+  readonly confidence?: Confidence;
 }
 
 /** A quantity as an input: `input(bore, 'reference', '3/8 in ACR')`. */
@@ -34,6 +35,7 @@ export const computed = (figure: Figure, shown?: string): Given => ({
   quantity: figure.quantity,
   shown: shown ?? (figure.quantity === null ? 'not known' : show(figure.quantity)),
   from: 'computed',
+  confidence: figure.confidence,
   ...(figure.quantity === null && { missing: figure.missing.length > 0 ? figure.missing : [figure.name] }),
 });
 

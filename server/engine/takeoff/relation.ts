@@ -2,6 +2,7 @@ import type { Refrigerant } from '../properties';
 import { exactly, type Kind, show, standardAtmosphere } from '../quantity';
 import type { Fact } from '../reference/fact';
 import { weakest } from '../reference/source';
+import { pound } from '../reference/table-units';
 import { corners, resolve } from './bind';
 import type { Confidence, Figure } from './figure';
 import type { Given, InputKind } from './given';
@@ -78,6 +79,8 @@ export interface Definition<I extends InputSpecs> {
   readonly output: Kind;
   /** Unit in which people read the result, where the usual one of its kind is not it. */
   readonly outputUnit?: string;
+  /** Digits in which a bare number is shown, where it is no whole one. */
+  readonly outputDigits?: number;
   readonly formula: string;
   readonly validity: string;
   readonly sources: readonly string[];
@@ -111,13 +114,18 @@ export interface Relation<I extends InputSpecs> extends Omit<Definition<I>, 'com
   readonly figure: (subject: string, given: GivenInputs<I>, options?: FigureOptions) => Figure;
 }
 
+/** Pounds with decimals, or ounces: pounds and whole ounces are too coarse to follow a calculation. */
+const weightUnit = (kilograms: number): string => (Math.abs(kilograms) < pound ? 'oz' : 'lb');
+
 const contextOf = (options: FigureOptions): Context => {
   const atmosphere = options.atmosphere ?? standardAtmosphere;
   const system = options.system ?? 'inch-pound';
   return {
     atmosphere,
-    say: (kind, value, as) =>
-      show(exactly(kind, value), { system, atmosphere, digits: 4, ...(as !== undefined && system !== 'si' && { as }) }),
+    say: (kind, value, as) => {
+      const unit = system === 'si' ? undefined : (as ?? (kind === 'mass' ? weightUnit(value) : undefined));
+      return show(exactly(kind, value), { system, atmosphere, digits: 4, ...(unit !== undefined && { as: unit }) });
+    },
   };
 };
 
@@ -127,6 +135,14 @@ const lazily = (make: () => readonly string[]): (() => readonly string[]) => {
     made ??= make();
     return made;
   };
+};
+
+/** The workings of both ends of a range; a line that is the same for both stands once. */
+const bothEnds = (least: readonly string[], most: readonly string[]): readonly string[] => {
+  const shared = least.filter((line) => most.includes(line));
+  const own = (lines: readonly string[], end: string): readonly string[] =>
+    lines.filter((line) => !shared.includes(line)).map((line) => `${end}: ${line}`);
+  return [...shared, ...own(least, 'least'), ...own(most, 'most')];
 };
 
 /** Makes a relation of its description: defaults, missing inputs, validity, ranges and workings are the same for all. */
@@ -187,10 +203,7 @@ export const relation = <const I extends InputSpecs>(definition: Definition<I>):
       lazily(() =>
         from.outcome === to.outcome
           ? from.outcome.workings()
-          : [
-              ...from.outcome.workings().map((line) => `least: ${line}`),
-              ...to.outcome.workings().map((line) => `most: ${line}`),
-            ],
+          : bothEnds(from.outcome.workings(), to.outcome.workings()),
       ),
     );
   },

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { between, exactly, standardAtmosphere } from '../../../server/engine/quantity';
 import {
+  fillNitrogen,
   lineAllowance,
   lineVolume,
   purgeNitrogen,
@@ -12,6 +13,7 @@ import {
   testPressure,
 } from '../../../server/engine/takeoff/figures';
 import { computed, input, named, readGiven } from '../../../server/engine/takeoff/given';
+import { showFigure } from '../../../server/engine/takeoff/show-figure';
 
 const psi = 6894.757293168361;
 const bore = input(exactly('length', 0.311 * 0.0254), 'reference', '3/8 in ACR');
@@ -106,6 +108,43 @@ describe('where a relation does not hold', () => {
     expect(testPressure.figure('high side', { design: at(450), weakest: at(400) }).notes).toEqual([
       'A part in reach is rated 400 psig, below the least test pressure of 450 psig.',
     ]);
+  });
+});
+
+describe('what a figure rests on', () => {
+  it('is no surer than the figure before it', () => {
+    const share = input(exactly('share', 0.15));
+    const pass = solventPerPass.figure('x', {
+      lineVolume: input(exactly('volume', 5e-3)),
+      share,
+      leastPerPass: input(exactly('volume', 1e-4)),
+    });
+    expect(
+      solventInAll.figure('x', {
+        perPass: computed({ ...pass, confidence: 'memory' }),
+        passes: input(exactly('count', 2)),
+      }).confidence,
+    ).toBe('memory');
+  });
+
+  it('counts a gauge default from the atmosphere of the site', () => {
+    const atmosphere = 84300;
+    const figure = fillNitrogen.figure(
+      'x',
+      { volume: input(exactly('volume', 1)), pressure: input(exactly('pressure', atmosphere)) },
+      { atmosphere },
+    );
+    expect(figure.inputs.start).toMatchObject({ from: 'default', quantity: { low: atmosphere } });
+    expect(figure.quantity!.low).toBeCloseTo(0, 9);
+  });
+
+  it('is shown in the unit of its relation, or by what is missing', () => {
+    expect(
+      showFigure(
+        purgeNitrogen.figure('x', { flow: input(exactly('volume-flow', 0.01)), time: input(exactly('time', 60)) }),
+      ),
+    ).toMatch(/scf$/);
+    expect(showFigure(lineVolume.figure('x', { bore }))).toBe('needs `length` of the line');
   });
 });
 

@@ -23,7 +23,7 @@ export const brazingNitrogen = relation({
     volume: { kind: 'volume', title: 'volume of the line', from: '`tube` and `length` of the line' },
     changes: {
       kind: 'count',
-      title: 'volume changes before the torch',
+      title: 'number of volume changes before the torch',
       from: 'nothing in the plan',
       default: brazingVolumeChanges,
     },

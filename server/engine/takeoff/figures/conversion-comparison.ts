@@ -24,6 +24,7 @@ const comparison = (
     group: 15,
     inputs,
     output: 'count',
+    outputDigits: 3,
     formula,
     validity: 'the same capacity and temperatures, within the range of both tables',
     sources: ['energy balance; enthalpies and densities from the property tables'],

@@ -14,7 +14,7 @@ export const cylinderServicePressure = relation({
   validity: 'welded cylinders of liquefied gas',
   sources: [pressureShare.source],
   confidence: 'memory',
-  assumptions: ['gauge counted from the standard atmosphere, as cylinders are marked'],
+  assumptions: ['marked by gauge against the standard atmosphere; given here as a gauge on site reads it'],
   examples: [
     {
       inputs: { refrigerant: 'R-410A' },
@@ -35,7 +35,7 @@ export const cylinderServicePressure = relation({
       source: 'handbook 2.3: 301 psig at 131 °F over 1.25',
     },
   ],
-  compute: ({ refrigerant }, { say }) => {
+  compute: ({ refrigerant }, { say, atmosphere }) => {
     const hot = bubblePressure(refrigerant, hottestCylinder);
     if (hot === null)
       return {
@@ -43,9 +43,9 @@ export const cylinderServicePressure = relation({
       };
     const gauge = (hot - standardAtmosphere) / pressureShare.quantity.low;
     const usual = cylinderServicePressures.find((one) => one >= gauge);
-    const said = (value: number): string => say('pressure', value + standardAtmosphere);
+    const said = (value: number): string => say('pressure', value + atmosphere);
     return {
-      value: gauge + standardAtmosphere,
+      value: gauge + atmosphere,
       notes: [
         usual === undefined
           ? 'More than the usual welded cylinders are marked for.'

@@ -99,7 +99,7 @@ export const purgeFlow = relation({
       notes: [
         'Counted at 70 °F and 1 atm.',
         ...(free > regulator
-          ? [`The opening would pass ${flow(free)}; the regulator holds it to ${flow(regulator)}.`]
+          ? ['Line and opening would pass more than the regulator: what the regulator passes counts.']
           : []),
       ],
       workings: () => [

@@ -32,6 +32,7 @@ export const purgeVolumeChanges = relation({
     },
   },
   output: 'count',
+  outputDigits: 3,
   formula: 'n = V nitrogen × density at 70 °F and 1 atm / (V line × density at the purge pressure)',
   validity: 'one line in the path, nitrogen up to 600 psig',
   sources: ['reference density of nitrogen (fitted tables)', usual.source],
@@ -52,8 +53,8 @@ export const purgeVolumeChanges = relation({
     return {
       value,
       workings: () => [
-        `one filling = ${say('volume', lineVolume, 'ft3')} × ${say('density', density)} = ${say('mass', lineVolume * density)}`,
-        `changes = ${say('mass', nitrogenMass(nitrogen))} / ${say('mass', lineVolume * density)} = ${value.toFixed(1)}`,
+        `one filling = ${say('volume', lineVolume, 'ft3')} × ${say('density', density)} = ${say('mass', lineVolume * density, 'oz')}`,
+        `changes = ${say('mass', nitrogenMass(nitrogen), 'oz')} / ${say('mass', lineVolume * density, 'oz')} = ${value.toFixed(1)}`,
       ],
     };
   },

@@ -27,6 +27,7 @@ export const riserFloodingNumber = relation({
     },
   },
   output: 'count',
+  outputDigits: 2,
   formula: 'j* = v √ρ gas / √(g D (ρ oil - ρ gas)), at least 0.85',
   validity: 'vertical risers, oil that mixes with the refrigerant only in part',
   sources: [floodingNumberLeast.source],
