@@ -39,8 +39,8 @@ export async function printPdf(procedure: Procedure, paper: Paper, fonts: SheetF
     size: [...size],
     margin: 0,
     lang: 'en',
-    // A source of our own in place of the library's default, whose metrics it would read from disk.
-    font: fonts.regular as unknown as string,
+    // No default font: the library would read its metrics from disk, and open it for nothing.
+    font: null as unknown as string,
     info: {
       Title: `${job}: ${plan}, revision ${revision}`,
       Author: shop,

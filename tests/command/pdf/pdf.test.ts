@@ -2,7 +2,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 import { bundledFonts } from '../../../server/command/pdf/fonts';
 import { printPdf } from '../../../server/command/pdf/pdf';
 import { reading, step } from '../../../server/engine/procedure/construct';
@@ -13,6 +13,9 @@ import { barred, hostile, quillbrook, withWorkings } from '../../engine/procedur
 // The text of a PDF is read back with poppler's pdftotext; where it is not installed only the file itself is tested.
 const reader = spawnSync('pdftotext', ['-v']).error === undefined;
 const needsReader = reader ? '' : ' (skipped: pdftotext is not installed)';
+
+// Opening the fonts takes a second or two on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'sheet-'));
 afterAll(() => rmSync(folder, { recursive: true }));
