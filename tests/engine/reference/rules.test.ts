@@ -8,6 +8,7 @@ import { pressureClass, recoveryLevel } from '../../../server/engine/reference/r
 import { suctionDrierDrop } from '../../../server/engine/reference/suction-drier-drop';
 import { superheatByFormula, targetSuperheat } from '../../../server/engine/reference/superheat-targets';
 import { fahrenheit, foot, inch, micron, pound, psi } from '../../../server/engine/reference/table-units';
+import { usedOilVerdict } from '../../../server/engine/reference/used-oil';
 
 const difference = (degrees: number): number => degrees / 1.8;
 
@@ -114,6 +115,18 @@ describe('evacuation', () => {
   ])('from %d to %d micron in %d s: %s', (start, end, seconds, passes) => {
     const rule = decayRules.find((one) => one.name === 'guide-specification')!;
     expect(decayPasses(rule, start * micron, end * micron, seconds)).toBe(passes);
+  });
+});
+
+describe('waste', () => {
+  // WE-46 and WE-47: 40 CFR 279.10(b)(1)(ii)(B), handbook source 56.
+  it.each([
+    [1200, true, false, 'exempt-from-presumption'],
+    [1200, true, true, 'presumed-hazardous'],
+    [1200, false, false, 'presumed-hazardous'],
+    [900, false, false, 'used-oil'],
+  ] as const)('%d ppm, reclaimed %s, mixed %s: %s', (halogens, refrigerantReclaimed, mixed, verdict) => {
+    expect(usedOilVerdict({ halogens, refrigerantReclaimed, mixed })).toBe(verdict);
   });
 });
 

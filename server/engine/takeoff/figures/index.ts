@@ -10,10 +10,12 @@ import { cylinderServicePressure } from './cylinder-service-pressure';
 import { cylindersToBring } from './cylinders-to-bring';
 import { decayLeakRate } from './decay-leak-rate';
 import { designPressure } from './design-pressure';
+import { dischargeTemperature } from './discharge-temperature';
 import { effectivePumpSpeed } from './effective-pump-speed';
 import { equivalentLineLength } from './equivalent-line-length';
 import { fillNitrogen } from './fill-nitrogen';
 import { firstCharge } from './first-charge';
+import { flammableChargeCap } from './flammable-charge-cap';
 import { flushShots } from './flush-shots';
 import { flushTime } from './flush-time';
 import { hoseConductance } from './hose-conductance';
@@ -23,9 +25,11 @@ import { lineAllowance } from './line-allowance';
 import { lineContent } from './line-content';
 import { lineVelocity } from './line-velocity';
 import { lineVolume } from './line-volume';
+import { liquidLineTarget } from './liquid-line-target';
 import { lowestRating } from './lowest-rating';
 import { massFlow } from './mass-flow';
-import { measuredSubcooling, measuredSuperheat } from './measured-readings';
+import { measuredSubcooling } from './measured-subcooling';
+import { measuredSuperheat } from './measured-superheat';
 import { mostCharge } from './most-charge';
 import { oilFilm } from './oil-film';
 import { oilLeft } from './oil-left';
@@ -44,7 +48,8 @@ import { recoveryCylindersNeeded } from './recovery-cylinders-needed';
 import { recoveryLevel } from './recovery-level';
 import { reliefSetting } from './relief-setting';
 import { riserFloodingNumber } from './riser-flooding-number';
-import { flammableChargeCap, roomChargeLimit, roomConcentration } from './room-limits';
+import { roomChargeLimit } from './room-charge-limit';
+import { roomConcentration } from './room-concentration';
 import { safeFill } from './safe-fill';
 import { saturationLoss } from './saturation-loss';
 import {
@@ -63,7 +68,7 @@ import { staticHead } from './static-head';
 import { storedEnergy } from './stored-energy';
 import { subcoolingLeft } from './subcooling-left';
 import { suctionDensity } from './suction-density';
-import { liquidLineTarget, suctionLineTarget } from './target-readings';
+import { suctionLineTarget } from './suction-line-target';
 import { targetSuperheat } from './target-superheat';
 import { testPressure } from './test-pressure';
 import { totalCharge } from './total-charge';
@@ -132,9 +137,9 @@ export const relations: readonly AnyRelation[] = [
   mostCharge,
   receiverCapacity,
   totalCharge,
+  liquidLineTarget,
   measuredSubcooling,
   measuredSuperheat,
-  liquidLineTarget,
   suctionLineTarget,
   targetSuperheat,
   oilFilm,
@@ -156,6 +161,7 @@ export const relations: readonly AnyRelation[] = [
   massFlowRatio,
   pressureRatioChange,
   suctionVolumeRatio,
+  dischargeTemperature,
   carbonEquivalent,
   leakRate,
   workingTime,
@@ -175,6 +181,7 @@ export {
   cylindersToBring,
   decayLeakRate,
   designPressure,
+  dischargeTemperature,
   effectivePumpSpeed,
   equivalentLineLength,
   fillNitrogen,

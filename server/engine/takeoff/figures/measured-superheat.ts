@@ -1,4 +1,4 @@
-import { bubbleTemperature, dewTemperature } from '../../properties';
+import { dewTemperature } from '../../properties';
 import { relation } from '../relation';
 
 const inputs = {
@@ -15,34 +15,6 @@ const shared = {
   confidence: 'computed',
   assumptions: ['pressure read where the temperature is read'],
 } as const;
-
-/** Subcooling that a pair of readings means, K: less than nothing is flash gas or a wrong reading. */
-export const measuredSubcooling = relation({
-  ...shared,
-  name: 'measured-subcooling',
-  title: 'Subcooling from the readings',
-  formula: 'bubble temperature at the pressure - line temperature',
-  examples: [
-    {
-      inputs: { refrigerant: 'R-410A', pressure: '341.9 psig', temperature: '95 degF' },
-      expect: '10 Δ°F',
-      tolerance: 0.02,
-      source: 'by hand on handbook 3.5',
-    },
-  ],
-  compute: ({ refrigerant, pressure, temperature }, { say }) => {
-    const bubble = bubbleTemperature(refrigerant, pressure);
-    if (bubble === null)
-      return { refused: `The tables of ${refrigerant.name} do not reach ${say('pressure', pressure)}.` };
-    const value = bubble - temperature;
-    return {
-      value,
-      workings: () => [
-        `${say('temperature', bubble)} - ${say('temperature', temperature)} = ${say('temperature-difference', value)}`,
-      ],
-    };
-  },
-});
 
 /** Superheat that a pair of readings means, K. */
 export const measuredSuperheat = relation({
