@@ -44,6 +44,8 @@ export type Values<I extends InputSpecs> = {
 export interface Context {
   /** A value in SI as it stands in the workings, in the system of the sheet. */
   readonly say: (kind: Kind, value: number, as?: string) => string;
+  /** A temperature counted from absolute zero, as gas laws want it: `540.7 °R` or `300.4 K`. */
+  readonly absolute: (kelvin: number) => string;
   /** Pressure of the site's atmosphere, Pa: ratings and readings are by gauge. */
   readonly atmosphere: number;
 }
@@ -122,9 +124,18 @@ const contextOf = (options: FigureOptions): Context => {
   const system = options.system ?? 'inch-pound';
   return {
     atmosphere,
+    absolute: (kelvin) => (system === 'si' ? `${kelvin.toFixed(1)} K` : `${(kelvin * 1.8).toFixed(1)} °R`),
     say: (kind, value, as) => {
       const unit = system === 'si' ? undefined : (as ?? (kind === 'mass' ? weightUnit(value) : undefined));
-      return show(exactly(kind, value), { system, atmosphere, digits: 4, ...(unit !== undefined && { as: unit }) });
+      // A gas law counts from absolute zero of pressure in either system.
+      const level = system === 'si' && as === 'psia' ? ({ level: 'absolute' } as const) : {};
+      return show(exactly(kind, value), {
+        system,
+        atmosphere,
+        digits: 4,
+        ...level,
+        ...(unit !== undefined && { as: unit }),
+      });
     },
   };
 };

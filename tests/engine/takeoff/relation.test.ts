@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { between, exactly, standardAtmosphere } from '../../../server/engine/quantity';
 import {
+  correctedTestReading,
   fillNitrogen,
   lineAllowance,
   lineVolume,
@@ -185,6 +186,16 @@ describe('the registry', () => {
     );
     expect(inches.workings.join()).toContain('scf');
     expect(metric.workings.join()).not.toMatch(/scf|ft/);
+  });
+
+  it('counts gas laws from absolute zero in either system', () => {
+    const given = {
+      pressure: input(exactly('pressure', 450 * psi + standardAtmosphere)),
+      start: input(exactly('temperature', 294)),
+      end: input(exactly('temperature', 300)),
+    };
+    expect(correctedTestReading.figure('x', given).workings.join()).toMatch(/psia × .* °R/);
+    expect(correctedTestReading.figure('x', given, { system: 'si' }).workings.join()).toMatch(/kPa absolute × 300.0 K/);
   });
 
   it('survives a copy into another thread with its workings', () => {

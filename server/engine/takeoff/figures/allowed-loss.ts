@@ -50,13 +50,13 @@ export const allowedLoss = relation({
       source: 'by hand: 1 + 464.7 / 529.67',
     },
   ],
-  compute: ({ pressure, temperature, gauge, thermometer }, { say }) => {
+  compute: ({ pressure, temperature, gauge, thermometer }, { say, absolute }) => {
     const byTemperature = (pressure * thermometer) / temperature;
     const difference = (one: number): string => say('pressure-difference', one);
     return {
       value: gauge + byTemperature,
       workings: () => [
-        `thermometer: ${say('temperature-difference', thermometer)} × ${say('pressure', pressure, 'psia')} / ${(temperature * 1.8).toFixed(1)} °R = ${difference(byTemperature)}`,
+        `thermometer: ${say('temperature-difference', thermometer)} × ${say('pressure', pressure, 'psia')} / ${absolute(temperature)} = ${difference(byTemperature)}`,
         `with the gauge: ${difference(gauge)} + ${difference(byTemperature)} = ${difference(gauge + byTemperature)}`,
       ],
     };

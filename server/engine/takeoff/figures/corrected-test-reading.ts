@@ -52,12 +52,12 @@ export const correctedTestReading = relation({
       source: 'limit: no change',
     },
   ],
-  compute: ({ pressure, start, end }, { say }) => {
+  compute: ({ pressure, start, end }, { say, absolute }) => {
     const value = (pressure * end) / start;
     return {
       value,
       workings: () => [
-        `${say('pressure', pressure, 'psia')} × ${(end * 1.8).toFixed(1)} °R / ${(start * 1.8).toFixed(1)} °R = ${say('pressure', value, 'psia')} = ${say('pressure', value)}`,
+        `${say('pressure', pressure, 'psia')} × ${absolute(end)} / ${absolute(start)} = ${say('pressure', value, 'psia')} = ${say('pressure', value)}`,
       ],
     };
   },

@@ -62,12 +62,12 @@ export const readingChange = relation({
       source: 'handbook 7.3',
     },
   ],
-  compute: ({ pressure, temperature, change }, { say }) => {
+  compute: ({ pressure, temperature, change }, { say, absolute }) => {
     const value = (pressure * change) / temperature;
     return {
       value,
       workings: () => [
-        `${say('pressure', pressure, 'psia')} × ${say('temperature-difference', change)} / ${(temperature * 1.8).toFixed(1)} °R = ${say('pressure-difference', value)}`,
+        `${say('pressure', pressure, 'psia')} × ${say('temperature-difference', change)} / ${absolute(temperature)} = ${say('pressure-difference', value)}`,
       ],
     };
   },

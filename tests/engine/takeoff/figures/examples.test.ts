@@ -49,3 +49,18 @@ describe.each(relations.map((one) => [one.name, one] as const))('%s', (_, one) =
     },
   );
 });
+
+describe('workings in SI', () => {
+  it.each(relations.map((one) => [one.name, one] as const))('%s shows no inch-pound unit', (_, one) => {
+    const given = Object.fromEntries(
+      Object.entries(one.examples[0]!.inputs).map(([key, text]) => {
+        const { kind } = one.inputs[key]!;
+        return [key, typeof text === 'string' ? read(kind, text) : text.map((each) => read(kind, each))];
+      }),
+    );
+    const { workings } = one.figure('example', given, { system: 'si' });
+    expect(workings.length).toBeGreaterThan(0);
+    for (const line of workings)
+      expect(line).not.toMatch(/\d (in|ft|in2|ft3|fl-oz|gal|psi|psig|psia|lb|oz|cfm|cfh|scfm|scf|degF|Δ°F|°R|Btu)\b/);
+  });
+});
