@@ -24,7 +24,14 @@ function ofItem(item: Item, file: string): readonly Finding[] {
   let found: Finding[] | null = null;
   for (const fault of item.faults) {
     found ??= [];
-    found.push({ name: fault.name, severity: 'error', message: fault.message, at: { file, item, from: fault.from, to: fault.to }, related: [], fixes: [] });
+    found.push({
+      name: fault.name,
+      severity: 'error',
+      message: fault.message,
+      at: { file, item, from: fault.from, to: fault.to },
+      related: [],
+      fixes: [],
+    });
   }
   if (item.kind === 'statement' && item.block) {
     for (const each of item.block.items) {
@@ -49,8 +56,12 @@ function ofBound(bound: Bound, file: string): readonly Finding[] {
   for (const fault of bound.faults) (found ??= []).push(faultFinding(fault, bound, file));
   for (const { again, first } of repeatedOnce(bound.block)) {
     (found ??= []).push({
-      name: 'said-twice', severity: 'error', message: `"${again.word!.word}" stands twice in this block.`, at: { file, item: again.item, ...wordSpan(again) },
-      related: [{ at: { file, item: first.item, ...wordSpan(first) }, message: 'the first one' }], fixes: [],
+      name: 'said-twice',
+      severity: 'error',
+      message: `"${again.word!.word}" stands twice in this block.`,
+      at: { file, item: again.item, ...wordSpan(again) },
+      related: [{ at: { file, item: first.item, ...wordSpan(first) }, message: 'the first one' }],
+      fixes: [],
     });
   }
   for (const each of bound.block) {

@@ -58,7 +58,15 @@ export class Snapshot {
 
   file(path: string): SourceFile | undefined {
     const tree = this.trees.get(path);
-    return tree && { path, tree, get text() { return print(tree); } };
+    return (
+      tree && {
+        path,
+        tree,
+        get text() {
+          return print(tree);
+        },
+      }
+    );
   }
 
   bound(path: string): BoundFile | undefined {
@@ -67,7 +75,13 @@ export class Snapshot {
     const known = this.kept.files.get(path);
     if (known?.tree === tree) return known;
     const statements = this.kept.binder.statements(tree.items, 'file');
-    const bound: BoundFile = { path, tree, statements, declarations: declarationsOf(path, statements), uses: usesOf(path, statements) };
+    const bound: BoundFile = {
+      path,
+      tree,
+      statements,
+      declarations: declarationsOf(path, statements),
+      uses: usesOf(path, statements),
+    };
     this.kept.files.set(path, bound);
     return bound;
   }
@@ -101,7 +115,8 @@ export class Snapshot {
     return declared.map((declaration) => {
       const key = `${path}\n${declaration.name}`;
       const known = this.kept.views.get(key);
-      if (known && known.trees.length === trees.length && known.trees.every((tree, k) => tree === trees[k])) return known.view;
+      if (known && known.trees.length === trees.length && known.trees.every((tree, k) => tree === trees[k]))
+        return known.view;
       scope ??= new Scope(closure.flatMap((each) => each.declarations));
       const view = new View(assemble(declaration, scope, vocabulary), known?.view);
       this.kept.views.set(key, { trees, view });
@@ -120,7 +135,13 @@ export class Snapshot {
     const bound = this.bound(path);
     if (!bound) return [];
     const views = this.plans(path);
-    const all = [...syntaxFindings(bound.tree, path), ...wordFindings(bound.statements, path), ...this.useFindings(bound), ...twice(bound), ...views.flatMap((view) => view.findings)];
+    const all = [
+      ...syntaxFindings(bound.tree, path),
+      ...wordFindings(bound.statements, path),
+      ...this.useFindings(bound),
+      ...twice(bound),
+      ...views.flatMap((view) => view.findings),
+    ];
     return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views)));
   }
 
@@ -129,9 +150,19 @@ export class Snapshot {
       if ('why' in use.lead) return [useFinding(bound.path, use, 'unusable-path', use.lead.why)];
       const { path } = use.lead;
       if (path === bound.path || this.closure(path).some((each) => each.path === bound.path)) {
-        return [useFinding(bound.path, use, 'circular-use', path === bound.path ? 'This file uses itself.' : `"${use.written}" uses this file in turn; one of the two must do without the other.`)];
+        return [
+          useFinding(
+            bound.path,
+            use,
+            'circular-use',
+            path === bound.path
+              ? 'This file uses itself.'
+              : `"${use.written}" uses this file in turn; one of the two must do without the other.`,
+          ),
+        ];
       }
-      if (!this.trees.has(path) && this.missing.has(path)) return [useFinding(bound.path, use, 'missing-file', `There is no file "${path}" in the workspace folder.`)];
+      if (!this.trees.has(path) && this.missing.has(path))
+        return [useFinding(bound.path, use, 'missing-file', `There is no file "${path}" in the workspace folder.`)];
       return [];
     });
   }
@@ -145,7 +176,11 @@ function brought(finding: Finding, views: readonly PlanView[]): Finding {
   const token = follows?.item.word;
   if (!view || !follows || !token) return finding;
   const span = follows.spans['standard'] ?? { from: token.at, to: token.at + token.text.length };
-  return { ...finding, at: { file: view.plan.file, item: follows.item, ...span }, related: [{ at: finding.at, message: 'here' }, ...finding.related] };
+  return {
+    ...finding,
+    at: { file: view.plan.file, item: follows.item, ...span },
+    related: [{ at: finding.at, message: 'here' }, ...finding.related],
+  };
 }
 
 /** Declarations of one kind and name that a file makes twice. */
@@ -162,8 +197,12 @@ function twice(bound: BoundFile): readonly Finding[] {
     const span = each.bound.spans['name'] ?? { from: 0, to: 0 };
     const first = before.bound.spans['name'] ?? { from: 0, to: 0 };
     found.push({
-      name: 'duplicate-name', severity: 'error', message: `There are two ${each.kind.replaceAll('-', ' ')} declarations called "${each.name}".`, at: { file: bound.path, item: each.bound.item, ...span },
-      related: [{ at: { file: bound.path, item: before.bound.item, ...first }, message: 'the first one' }], fixes: [],
+      name: 'duplicate-name',
+      severity: 'error',
+      message: `There are two ${each.kind.replaceAll('-', ' ')} declarations called "${each.name}".`,
+      at: { file: bound.path, item: each.bound.item, ...span },
+      related: [{ at: { file: bound.path, item: before.bound.item, ...first }, message: 'the first one' }],
+      fixes: [],
     });
   }
   return found;
@@ -176,7 +215,10 @@ class View implements PlanView {
   private taken: TakeOff | null = null;
   private checked: readonly Finding[] | null = null;
 
-  constructor(readonly plan: Plan, earlier: View | undefined) {
+  constructor(
+    readonly plan: Plan,
+    earlier: View | undefined,
+  ) {
     // Only what was really made is handed on, and only one step back.
     this.earlier = earlier?.walked ? { plan: earlier.plan, walk: earlier.walked } : (earlier?.earlier ?? null);
   }

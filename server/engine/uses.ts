@@ -8,7 +8,8 @@ export type Lead = { readonly path: string } | { readonly why: string };
 export function leadOf(from: string, written: string): Lead {
   if (written.trim() === '') return { why: 'The path is empty.' };
   if (written.includes('\\')) return { why: 'Write the path with "/", as on every machine.' };
-  if (/^([a-z]+:|\/)/i.test(written)) return { why: 'The path must be relative to this file and stay inside the workspace folder.' };
+  if (/^([a-z]+:|\/)/i.test(written))
+    return { why: 'The path must be relative to this file and stay inside the workspace folder.' };
   const parts = from.split('/').slice(0, -1);
   for (const part of written.split('/')) {
     if (part === '' || part === '.') continue;
@@ -18,7 +19,8 @@ export function leadOf(from: string, written: string): Lead {
     } else parts.push(part);
   }
   const path = parts.join('/');
-  if (written.endsWith('/') || !/\.jobplan$/.test(path)) return { why: 'The path must name a .jobplan file, not a folder.' };
+  if (written.endsWith('/') || !/\.jobplan$/.test(path))
+    return { why: 'The path must name a .jobplan file, not a folder.' };
   return { path };
 }
 
@@ -40,5 +42,10 @@ export function usesOf(file: string, statements: readonly Bound[]): readonly Use
 }
 
 export const useFinding = (file: string, use: Use, name: string, message: string): Finding => ({
-  name, severity: 'error', message, at: { file, item: use.bound.item, from: use.from, to: use.to }, related: [], fixes: [],
+  name,
+  severity: 'error',
+  message,
+  at: { file, item: use.bound.item, from: use.from, to: use.to },
+  related: [],
+  fixes: [],
 });

@@ -56,7 +56,8 @@ export class Workspace {
     const snapshot = this.snapshot();
     for (const path of this.trees.keys()) {
       for (const use of snapshot.bound(path)?.uses ?? []) {
-        if ('path' in use.lead && !this.trees.has(use.lead.path) && !this.missing.has(use.lead.path)) wanted.add(use.lead.path);
+        if ('path' in use.lead && !this.trees.has(use.lead.path) && !this.missing.has(use.lead.path))
+          wanted.add(use.lead.path);
       }
     }
     return [...wanted];

@@ -1,5 +1,245 @@
-import type { Finding } from '../finding';
+import type { Item } from '../../../grammar/tree';
+import type { Cause } from '../circuit/state';
+import type { Edit, Finding, Place, Related, Severity } from '../finding';
+import type { Bound, Span } from '../plan/bind';
+import { wordSpan } from '../plan/gather';
+import type { Acceptance, Plan } from '../plan/plan';
+import type { PlanView } from '../snapshot';
+import type { Event } from '../steps/events';
+import type { Entry } from '../walk/walk';
+import { checks } from './all';
+import type { Check, Here, RelatedTo, Report, Say, Whole } from './define';
+import { mendIn } from './mend';
 
-export function check(_view: unknown): readonly Finding[] {
-  return [];
+/** A finding before it is worded: what a check said, and where. */
+interface Raw {
+  readonly check: Check;
+  readonly report: Report;
+  readonly file: string;
+  readonly bound: Bound;
+  readonly span: Span;
+  readonly entry: Entry | null;
+}
+
+const ofEntry = new WeakMap<Entry, { readonly head: Plan['head']; readonly raws: readonly Raw[] }>();
+const none: readonly Raw[] = [];
+
+/** All findings of a walked plan: one a cause, the gravest first, what is accepted with a reason left out. */
+export function check(view: PlanView): readonly Finding[] {
+  const raws: Raw[] = [];
+  for (const entry of view.walk.entries) for (const raw of rawsOf(view.plan, entry)) raws.push(raw);
+  for (const each of checks) each.plan?.(wholeOf(each, view, raws));
+  if (raws.length === 0 && view.plan.acceptances.length === 0) return [];
+  return accept(worded(gathered(raws), view), view.plan);
+}
+
+function rawsOf(plan: Plan, entry: Entry): readonly Raw[] {
+  const known = ofEntry.get(entry);
+  if (known?.head === plan.head) return known.raws;
+  let raws: Raw[] | null = null;
+  for (const each of checks) {
+    if (!each.step) continue;
+    each.step(
+      hereOf(plan, entry, (report) => {
+        const { step } = entry.slot;
+        const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
+        (raws ??= []).push({ check: each, report, file: step.file, bound: step.bound, span, entry });
+      }),
+    );
+  }
+  const found = raws ?? none;
+  ofEntry.set(entry, { head: plan.head, raws: found });
+  return found;
+}
+
+function hereOf(plan: Plan, entry: Entry, report: (report: Report) => void): Here {
+  return {
+    plan,
+    entry,
+    step: entry.slot.step,
+    before: entry.before,
+    after: entry.after,
+    events: <T extends Event['type']>(type: T) =>
+      entry.events.filter((event): event is Extract<Event, { type: T }> => event.type === type),
+    per: (entry.slot.step.values['per'] as string | undefined) ?? null,
+    report,
+  };
+}
+
+function wholeOf(each: Check, view: PlanView, raws: Raw[]): Whole {
+  const { plan } = view;
+  const at = (bound: Bound, span: Span, report: Report, file = plan.file, entry: Entry | null = null): void => {
+    raws.push({ check: each, report, file, bound, span, entry });
+  };
+  return {
+    view,
+    plan,
+    entries: view.walk.entries,
+    report: (entry, report) => {
+      const { step } = entry.slot;
+      at(step.bound, (report.slot && step.spans[report.slot]) || wordSpan(step.bound), report, step.file, entry);
+    },
+    reportAt: (bound, span, report, file) => at(bound, span, report, file),
+    reportPart: (part, report) => {
+      const bound = plan.partStatements[part]!;
+      at(bound, bound.label ?? wordSpan(bound), report);
+    },
+  };
+}
+
+/** One finding for each cause: the same root, or the same words at the same place in two rounds, count once. */
+function gathered(raws: readonly Raw[]): readonly { readonly first: Raw; readonly others: readonly Raw[] }[] {
+  const groups: { first: Raw; others: Raw[] }[] = [];
+  const byRoot = new Map<Check, Map<unknown, { first: Raw; others: Raw[] }>>();
+  for (const raw of raws) {
+    const root = raw.report.root ?? raw.entry?.slot.step ?? raw.bound;
+    let roots = byRoot.get(raw.check);
+    if (!roots) byRoot.set(raw.check, (roots = new Map()));
+    const group = roots.get(root);
+    if (group && (raw.report.root !== undefined || sameWords(group.first, raw))) {
+      if (!sameWords(group.first, raw) || raw.bound !== group.first.bound) group.others.push(raw);
+      continue;
+    }
+    const fresh = { first: raw, others: [] };
+    if (!group) roots.set(root, fresh);
+    groups.push(fresh);
+  }
+  return groups;
+}
+
+const sameWords = (a: Raw, b: Raw): boolean =>
+  a.bound === b.bound && a.span.from === b.span.from && a.entry?.slot.round !== b.entry?.slot.round;
+
+const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
+
+function worded(
+  groups: readonly { readonly first: Raw; readonly others: readonly Raw[] }[],
+  view: PlanView,
+): readonly Finding[] {
+  const say = sayer(view);
+  const placeOf = (raw: Raw): Place => ({ file: raw.file, item: raw.bound.item, ...raw.span });
+  const seen = new Map<string, readonly Item[]>();
+  const found = groups.map(({ first, others }): Finding => {
+    const { check: each, report } = first;
+    const related: Related[] = [
+      ...(report.related ?? []).flatMap((related) => relatedPlace(related, view, say)),
+      ...others.map((other) => ({ at: placeOf(other), message: 'and here' })),
+    ];
+    const fixes = (report.fixes ?? []).flatMap((way) => {
+      const edits: readonly (Edit | null)[] = way.edits(mendIn(view.plan));
+      return edits.length > 0 && edits.every((edit) => edit !== null)
+        ? [{ title: way.title, safe: way.safe ?? false, edits: edits as readonly Edit[] }]
+        : [];
+    });
+    return {
+      name: each.name,
+      severity: report.severity ?? each.severity,
+      message: typeof report.message === 'string' ? report.message : report.message(say),
+      at: placeOf(first),
+      related,
+      fixes,
+    };
+  });
+  // Two entries of one step may say the same thing; it is said once.
+  const unique = found.filter((finding) => {
+    const key = `${finding.name}|${finding.at.from}|${finding.message}`;
+    const known = seen.get(key) ?? [];
+    if (known.includes(finding.at.item)) return false;
+    seen.set(key, [...known, finding.at.item]);
+    return true;
+  });
+  return unique.sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+}
+
+function relatedPlace(related: RelatedTo, view: PlanView, say: Say): readonly Related[] {
+  const message = typeof related.message === 'string' ? related.message : related.message(say);
+  if (related.bound)
+    return [
+      {
+        at: {
+          file: related.file ?? view.plan.file,
+          item: related.bound.item,
+          ...(related.span ?? wordSpan(related.bound)),
+        },
+        message,
+      },
+    ];
+  if (related.part !== undefined) {
+    const bound = view.plan.partStatements[related.part];
+    return bound
+      ? [{ at: { file: view.plan.file, item: bound.item, ...(bound.label ?? wordSpan(bound)) }, message }]
+      : [];
+  }
+  const entry = related.cause ? view.walk.entries.find((each) => each.cause === related.cause) : undefined;
+  if (!entry) return [];
+  const { step } = entry.slot;
+  return [{ at: { file: step.file, item: step.bound.item, ...wordSpan(step.bound) }, message }];
+}
+
+/** Names steps by the number under which the sheet prints them. */
+export function sayer(view: PlanView): Say {
+  const entryOf = (cause: Cause): Entry | undefined => view.walk.entries.find((each) => each.cause === cause);
+  return {
+    step: (cause) => {
+      const entry = cause && entryOf(cause);
+      return entry ? `step ${numberOf(view, entry)} (${entry.slot.step.text})` : 'the beginning';
+    },
+    part: (index) => view.plan.graph.parts[index]?.name ?? '?',
+    parts: (indexes) => listed(indexes.map((index) => view.plan.graph.parts[index]?.name ?? '?')),
+  };
+}
+
+/** The number of a step on the sheet: steps count through, a repeat's rounds once. */
+export function numberOf(view: PlanView, entry: Entry): number {
+  const seen = new Set<unknown>();
+  for (const each of view.walk.entries) {
+    seen.add(each.slot.step);
+    if (each.slot.step === entry.slot.step) break;
+  }
+  return seen.size;
+}
+
+export const listed = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+/** Leaves out what the author accepted with a reason; an acceptance that is not allowed, or accepts nothing, is a finding itself. */
+function accept(findings: readonly Finding[], plan: Plan): readonly Finding[] {
+  if (plan.acceptances.length === 0) return findings;
+  const extra: Finding[] = [];
+  const left = new Set(findings);
+  for (const acceptance of plan.acceptances) {
+    const matching = findings.filter(
+      (finding) =>
+        finding.name === acceptance.check &&
+        (acceptance.step === null || finding.at.item === acceptance.step.bound.item),
+    );
+    const known = checks.find((each) => each.name === acceptance.check);
+    const at = (name: string, severity: Severity, message: string): void =>
+      void extra.push(acceptanceFinding(acceptance, name, severity, message));
+    if (!known) at('unknown-name', 'error', `There is no finding called "${acceptance.check}".`);
+    else if (!acceptance.reason)
+      at('acceptance-without-reason', 'error', `An accepted finding needs its reason: because "…".`);
+    else if (!known.acceptable)
+      at(
+        'never-accepted',
+        'error',
+        `"${acceptance.check}" cannot be accepted: somebody is hurt, a law is broken or equipment is destroyed.`,
+      );
+    else if (matching.length === 0)
+      at('idle-acceptance', 'warning', `This accepts nothing: there is no finding "${acceptance.check}" here.`);
+    else for (const finding of matching) left.delete(finding);
+  }
+  return [...left, ...extra].sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+}
+
+function acceptanceFinding(acceptance: Acceptance, name: string, severity: Severity, message: string): Finding {
+  const span = acceptance.bound.spans['check'] ?? wordSpan(acceptance.bound);
+  return {
+    name,
+    severity,
+    message,
+    at: { file: acceptance.file, item: acceptance.bound.item, ...span },
+    related: [],
+    fixes: [],
+  };
 }

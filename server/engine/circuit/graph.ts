@@ -66,7 +66,11 @@ export interface PartSpec {
 
 export type SeriesItem =
   | { readonly type: 'part'; readonly part: PartSpec }
-  | { readonly type: 'parallel'; readonly name: string | null; readonly branches: readonly { readonly name: string | null; readonly series: Series }[] }
+  | {
+      readonly type: 'parallel';
+      readonly name: string | null;
+      readonly branches: readonly { readonly name: string | null; readonly series: Series }[];
+    }
   | { readonly type: 'through'; readonly name: string };
 export type Series = readonly SeriesItem[];
 
@@ -115,7 +119,13 @@ export interface Graph {
   readonly named: ReadonlyMap<string, readonly number[]>;
 }
 
-interface DraftEnd { part: number; passage: number; side: 'inlet' | 'outlet'; joint: number; valve: boolean }
+interface DraftEnd {
+  part: number;
+  passage: number;
+  side: 'inlet' | 'outlet';
+  joint: number;
+  valve: boolean;
+}
 
 /** Builds the graph of a plan's circuits. Unknown `through` names and section ends are passed over; the plan reports them. */
 export function buildGraph(specs: readonly CircuitSpec[]): Graph {
@@ -185,7 +195,10 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
     for (const each of group) ends[each]!.joint = joint;
   });
 
-  const units = findUnits(drafts.map((each) => each.spec), order);
+  const units = findUnits(
+    drafts.map((each) => each.spec),
+    order,
+  );
   for (const [flagged, members] of units) {
     if (drafts[flagged]!.spec.properties.valves !== 'closed') continue;
     // The unit's valves stand where it meets what is not of the unit.
@@ -204,7 +217,10 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
   });
   sections(specs, order, named);
 
-  const high = highSide(drafts.map((each) => each.spec.kind), order);
+  const high = highSide(
+    drafts.map((each) => each.spec.kind),
+    order,
+  );
   const unitOf = (part: number): number | null => {
     for (const [flagged, members] of units) if (members.includes(part)) return flagged;
     return null;
@@ -212,7 +228,13 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
   return {
     circuits: specs,
     parts: drafts.map((draft, index) => ({
-      ...draft.spec, index, circuit: draft.circuit, ends: draft.ends, within: draft.within, highSide: high.has(index), unit: unitOf(index),
+      ...draft.spec,
+      index,
+      circuit: draft.circuit,
+      ends: draft.ends,
+      within: draft.within,
+      highSide: high.has(index),
+      unit: unitOf(index),
     })),
     ends: ends.map((draft, index) => ({ ...draft, index })),
     joints: groups.map((group, index) => ({ index, ends: group })),
@@ -224,7 +246,10 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
  * Units of new equipment: the run of parts that stand in one casing around one that has `valves closed` or `holds` a
  * charge, in flow order and round the end of the list, up to the first line.
  */
-function findUnits(parts: readonly PartSpec[], order: readonly { part: number; circuit: number }[]): Map<number, readonly number[]> {
+function findUnits(
+  parts: readonly PartSpec[],
+  order: readonly { part: number; circuit: number }[],
+): Map<number, readonly number[]> {
   const units = new Map<number, readonly number[]>();
   const isNew = (part: number): boolean => parts[part]!.standing === 'new' || parts[part]!.standing === 'added';
   order.forEach(({ part, circuit }, at) => {
@@ -247,7 +272,11 @@ function findUnits(parts: readonly PartSpec[], order: readonly { part: number; c
 }
 
 /** Sections are stretches of the flow order, both ends included; an end may be a parallel or a branch, which is then in it whole. */
-function sections(specs: readonly CircuitSpec[], order: readonly { part: number; circuit: number }[], named: Map<string, number[]>): void {
+function sections(
+  specs: readonly CircuitSpec[],
+  order: readonly { part: number; circuit: number }[],
+  named: Map<string, number[]>,
+): void {
   specs.forEach((spec, circuit) => {
     const ring = order.filter((each) => each.circuit === circuit).map((each) => each.part);
     for (const section of spec.sections) {
@@ -267,7 +296,10 @@ function sections(specs: readonly CircuitSpec[], order: readonly { part: number;
 }
 
 /** From a compressor's outlet on in flow order until a metering device, the high side in cooling. */
-function highSide(partKinds: readonly Kind[], order: readonly { part: number; passage: number; circuit: number }[]): Set<number> {
+function highSide(
+  partKinds: readonly Kind[],
+  order: readonly { part: number; passage: number; circuit: number }[],
+): Set<number> {
   const high = new Set<number>();
   const circuits = new Set(order.map((each) => each.circuit));
   for (const circuit of circuits) {
@@ -280,8 +312,21 @@ function highSide(partKinds: readonly Kind[], order: readonly { part: number; pa
       const kind = partKinds[part]!;
       if (kind.kind === 'compressor') on = true;
       // Each branch of a parallel begins on the high side again if it brings its own metering device; a line that is named for its side settles it.
-      if (kind.kind === 'liquid-line' || kind.kind === 'discharge-line' || kind.kind === 'hot-gas-line' || kind.kind === 'receiver' || kind.kind === 'condenser') on = true;
-      if (kind.kind === 'suction-line' || kind.kind === 'vapour-line' || kind.kind === 'accumulator' || kind.kind === 'evaporator') on = false;
+      if (
+        kind.kind === 'liquid-line' ||
+        kind.kind === 'discharge-line' ||
+        kind.kind === 'hot-gas-line' ||
+        kind.kind === 'receiver' ||
+        kind.kind === 'condenser'
+      )
+        on = true;
+      if (
+        kind.kind === 'suction-line' ||
+        kind.kind === 'vapour-line' ||
+        kind.kind === 'accumulator' ||
+        kind.kind === 'evaporator'
+      )
+        on = false;
       if (kind.group === 'metering' || kind.kind === 'solenoid') on = true;
       if (on) high.add(part);
       if (kind.group === 'metering') on = false;

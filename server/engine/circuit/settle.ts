@@ -8,7 +8,10 @@ export class Draft {
   private ends: EndState[] | null = null;
   private rest: Partial<Plant> = {};
 
-  constructor(readonly before: Plant, readonly cause: Cause) {}
+  constructor(
+    readonly before: Plant,
+    readonly cause: Cause,
+  ) {}
 
   get graph(): Graph {
     return this.before.graph;
@@ -40,7 +43,12 @@ export class Draft {
   /** The plant as drafted, not settled: for questions about spaces in the middle of a step. */
   now(): Plant {
     if (!this.parts && !this.ends && Object.keys(this.rest).length === 0) return this.before;
-    return { ...this.before, ...this.rest, parts: this.parts ?? this.before.parts, ends: this.ends ?? this.before.ends };
+    return {
+      ...this.before,
+      ...this.rest,
+      parts: this.parts ?? this.before.parts,
+      ends: this.ends ?? this.before.ends,
+    };
   }
 }
 
@@ -99,15 +107,23 @@ export function settle(draft: Draft): { plant: Plant; released: readonly Release
     const held = space.cells.map((cell) => contentsOfCell(drafted, cell));
     const [one] = held;
     if (!one || held.every((each) => sameContents(each, one) || alike(each, one))) return;
-    const mixed = mix(held, space.cells.map((cell) => cellVolume(drafted.graph, cell)), draft.cause);
+    const mixed = mix(
+      held,
+      space.cells.map((cell) => cellVolume(drafted.graph, cell)),
+      draft.cause,
+    );
     for (const cell of space.cells) {
       const { index } = partOfCell(drafted.graph, cell);
       const state = next.part(index);
-      next.setPart(index, { contents: setCell(drafted.graph, state, cell, mixed), ...(state.ownCharge ? { ownCharge: false } : {}) });
+      next.setPart(index, {
+        contents: setCell(drafted.graph, state, cell, mixed),
+        ...(state.ownCharge ? { ownCharge: false } : {}),
+      });
     }
     // Air that is let into a part that was proven spoils the proof of dryness, not that of tightness.
     if (held.some((each) => each.gas === 'air' && each.low > drafted.atmosphere * 0.5)) {
-      for (const part of space.parts) if (next.part(part).evacuated) next.setPart(part, { evacuated: null, decayTested: null });
+      for (const part of space.parts)
+        if (next.part(part).evacuated) next.setPart(part, { evacuated: null, decayTested: null });
     }
   }
 }
@@ -119,7 +135,8 @@ const alike = (a: Contents, b: Contents): boolean =>
 export function cellVolume(graph: Graph, cell: Cell): number {
   const { properties } = partOfCell(graph, cell);
   if (properties.volume !== undefined) return properties.volume;
-  if (properties.tube && properties.length !== undefined) return (Math.PI / 4) * properties.tube.bore ** 2 * properties.length;
+  if (properties.tube && properties.length !== undefined)
+    return (Math.PI / 4) * properties.tube.bore ** 2 * properties.length;
   return 0.001;
 }
 
@@ -130,8 +147,10 @@ function mix(held: readonly Contents[], volumes: readonly number[], since: Cause
   const liquid = held.find((each) => each.liquid);
   if (liquid) return { gas: 'refrigerant', refrigerant, low: liquid.low, high: liquid.high, liquid: true, since };
   const total = volumes.reduce((sum, each) => sum + each, 0);
-  const mean = (pick: (each: Contents) => number): number => held.reduce((sum, each, k) => sum + pick(each) * volumes[k]!, 0) / total;
-  const share = (gas: Contents['gas']): number => held.reduce((sum, each, k) => sum + (each.gas === gas ? each.low * volumes[k]! : 0), 0);
+  const mean = (pick: (each: Contents) => number): number =>
+    held.reduce((sum, each, k) => sum + pick(each) * volumes[k]!, 0) / total;
+  const share = (gas: Contents['gas']): number =>
+    held.reduce((sum, each, k) => sum + (each.gas === gas ? each.low * volumes[k]! : 0), 0);
   const gases = (['refrigerant', 'nitrogen', 'air', 'vacuum'] as const).filter((gas) => share(gas) > 0);
   const gas = gases.reduce((best, each) => (share(each) > share(best) ? each : best), gases[0] ?? 'vacuum');
   return { gas, refrigerant, low: mean((each) => each.low), high: mean((each) => each.high), liquid: false, since };

@@ -58,7 +58,11 @@ const isMade = (plant: Plant, end: number): boolean =>
 /** An added part that has not been there yet: its neighbours are still joined to each other past it. */
 const bridged = (plant: Plant, end: number): boolean => {
   const { part } = plant.graph.ends[end]!;
-  return plant.graph.parts[part]!.standing === 'added' && plant.parts[part]!.mounted === 'none' && plant.ends[end]!.detachedBy === null;
+  return (
+    plant.graph.parts[part]!.standing === 'added' &&
+    plant.parts[part]!.mounted === 'none' &&
+    plant.ends[end]!.detachedBy === null
+  );
 };
 
 /** Whether an end stands open to the air, and how wide. */
@@ -129,7 +133,8 @@ function findSpaces(plant: Plant): readonly Space[] {
 }
 
 /** The spaces that a part's passages belong to. */
-export const spacesOf = (plant: Plant, part: number): readonly Space[] => spaces(plant).filter((space) => space.parts.includes(part));
+export const spacesOf = (plant: Plant, part: number): readonly Space[] =>
+  spaces(plant).filter((space) => space.parts.includes(part));
 
 /**
  * The way that gas takes from a cell to an opening: cells in order, shortest way. Null where there is none.

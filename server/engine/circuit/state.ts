@@ -114,35 +114,82 @@ export function beginning(graph: Graph, start: Start): Plant {
   const parts = graph.parts.map((part): PartState => {
     const untouched = graph.circuits[part.circuit]?.untouched ?? false;
     const mounted = part.standing === 'added' ? 'none' : 'old';
-    const charged: Contents = start.refrigerant === null ? air : filled(start.refrigerant, start.pressureOf(start.refrigerant), null);
+    const charged: Contents =
+      start.refrigerant === null ? air : filled(start.refrigerant, start.pressureOf(start.refrigerant), null);
     const shuts = part.kind.shuts;
     return {
       mounted,
       contents: Array.from({ length: part.ends.length / 2 }, () => charged),
-      position: shuts === undefined ? null
-        : part.standing === 'kept' && part.properties.closed ? 'shut'
-        : shuts === 'hand' ? 'open' : 'control',
-      heldBy: null, wet: null,
-      residue: { oil: start.oilChanges && !untouched ? start.oldOil : null, share: start.oilChanges && !untouched ? 1 : 0, acid: start.acid && !untouched },
-      opened: null, tested: null, evacuated: null, decayTested: null, inspected: null, drained: null, flushes: 0, finalPurge: null,
-      provedZero: null, cores: 'in', ownCharge: false, unpurged: null, renewed: null,
+      position:
+        shuts === undefined
+          ? null
+          : part.standing === 'kept' && part.properties.closed
+            ? 'shut'
+            : shuts === 'hand'
+              ? 'open'
+              : 'control',
+      heldBy: null,
+      wet: null,
+      residue: {
+        oil: start.oilChanges && !untouched ? start.oldOil : null,
+        share: start.oilChanges && !untouched ? 1 : 0,
+        acid: start.acid && !untouched,
+      },
+      opened: null,
+      tested: null,
+      evacuated: null,
+      decayTested: null,
+      inspected: null,
+      drained: null,
+      flushes: 0,
+      finalPurge: null,
+      provedZero: null,
+      cores: 'in',
+      ownCharge: false,
+      unpurged: null,
+      renewed: null,
     };
   });
   const ends = graph.ends.map((end): EndState => {
     const part = graph.parts[end.part]!;
     const shutNow = end.valve && part.properties.valves === 'closed' && part.standing === 'kept';
-    return { attached: parts[end.part]!.mounted !== 'none', closure: null, valve: end.valve ? (shutNow ? 'shut' : 'open') : null, detachedBy: null };
+    return {
+      attached: parts[end.part]!.mounted !== 'none',
+      closure: null,
+      valve: end.valve ? (shutNow ? 'shut' : 'open') : null,
+      detachedBy: null,
+    };
   });
   // Where a part is added, its neighbours were joined to each other: the joint was whole, so their ends count as made.
   return {
-    graph, parts, ends, power: 'on', running: start.refrigerant !== null, lockedOut: new Map(), powerBy: null, bypassed: new Map(), marks: new Map(),
+    graph,
+    parts,
+    ends,
+    power: 'on',
+    running: start.refrigerant !== null,
+    lockedOut: new Map(),
+    powerBy: null,
+    bypassed: new Map(),
+    marks: new Map(),
     atmosphere: start.atmosphere,
   };
 }
 
-export const airOf = (atmosphere: number, since: Cause | null): Contents => ({ gas: 'air', refrigerant: null, low: atmosphere, high: atmosphere, liquid: false, since });
+export const airOf = (atmosphere: number, since: Cause | null): Contents => ({
+  gas: 'air',
+  refrigerant: null,
+  low: atmosphere,
+  high: atmosphere,
+  liquid: false,
+  since,
+});
 export const filled = (refrigerant: string, [low, high]: readonly [number, number], since: Cause | null): Contents => ({
-  gas: 'refrigerant', refrigerant, low, high, liquid: true, since,
+  gas: 'refrigerant',
+  refrigerant,
+  low,
+  high,
+  liquid: true,
+  since,
 });
 
 /** What it holds, in a word or two, as the command line and the drawing say it. */
@@ -153,4 +200,10 @@ export function holds(contents: Contents): string {
 }
 
 export const sameContents = (a: Contents, b: Contents): boolean =>
-  a === b || (a.gas === b.gas && a.refrigerant === b.refrigerant && a.low === b.low && a.high === b.high && a.liquid === b.liquid && a.since === b.since);
+  a === b ||
+  (a.gas === b.gas &&
+    a.refrigerant === b.refrigerant &&
+    a.low === b.low &&
+    a.high === b.high &&
+    a.liquid === b.liquid &&
+    a.since === b.since);

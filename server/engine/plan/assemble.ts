@@ -16,7 +16,10 @@ const knownRefrigerants = new Set([...refrigerantNames, ...refrigerantFacts.map(
 
 /** Statements of a plan that do not hang on its steps. */
 const ofSteps = new Set(['steps', 'follows', 'change', 'skip', 'replace', 'before', 'after', 'accept']);
-const heads = new WeakMap<Bound, { readonly statements: readonly Bound[]; readonly seen: readonly Bound[]; readonly head: Head }>();
+const heads = new WeakMap<
+  Bound,
+  { readonly statements: readonly Bound[]; readonly seen: readonly Bound[]; readonly head: Head }
+>();
 
 /** Puts one plan together from its statements and what its file sees. */
 export function assemble(declaration: Declaration, scope: Scope, vocabulary: Vocabulary): Plan {
@@ -28,32 +31,65 @@ export function assemble(declaration: Declaration, scope: Scope, vocabulary: Voc
   const follows = child(block, 'follows');
   const standardName = follows?.values['standard'] as Name | undefined;
   const standard = standardName ? (scope.find('standard', standardName.text) ?? null) : null;
-  if (follows && standardName && !standard) gather.unknownName('standard', standardName.text, follows, standardName, scope.names('standard'));
+  if (follows && standardName && !standard)
+    gather.unknownName('standard', standardName.text, follows, standardName, scope.names('standard'));
   const own = child(block, 'steps');
   const standardSteps = standard ? stepsOf(child(standard.bound.block, 'steps')?.block ?? [], standard.file) : null;
-  if (standardSteps && own) gather.report('steps-twice', 'error', 'A plan that follows a standard states departures, not steps of its own.', own, wordSpan(own));
+  if (standardSteps && own)
+    gather.report(
+      'steps-twice',
+      'error',
+      'A plan that follows a standard states departures, not steps of its own.',
+      own,
+      wordSpan(own),
+    );
   const base = standardSteps ?? stepsOf(own?.block ?? [], file);
   const { steps, departures } = depart(base, block, file, vocabulary, gather);
-  if (base.length === 0 && !(standardName && !standard)) gather.report('no-steps', 'warning', 'The plan has no steps: state them in steps { … }, or follow a standard.', bound, wordSpan(bound));
+  if (base.length === 0 && !(standardName && !standard))
+    gather.report(
+      'no-steps',
+      'warning',
+      'The plan has no steps: state them in steps { … }, or follow a standard.',
+      bound,
+      wordSpan(bound),
+    );
   return {
-    ...head, head, declaration, scope, standard, followedRevision: (follows?.values['revision'] as number | undefined) ?? null,
-    steps, departures, acceptances: acceptances(block, steps, file), findings: [...head.headFindings, ...gather.findings],
+    ...head,
+    head,
+    declaration,
+    scope,
+    standard,
+    followedRevision: (follows?.values['revision'] as number | undefined) ?? null,
+    steps,
+    departures,
+    acceptances: acceptances(block, steps, file),
+    findings: [...head.headFindings, ...gather.findings],
   };
 }
 
 /** The head of a plan; made anew only when one of its own statements, or a declaration that it sees, has changed. */
 function headOf(declaration: Declaration, scope: Scope): Head {
   const statements = declaration.bound.block.filter((each) => each.word && !ofSteps.has(each.word.word));
-  const seen = scope.declarations.filter((each) => each.kind !== 'plan' && each.kind !== 'standard' && each.kind !== 'record').map((each) => each.bound);
+  const seen = scope.declarations
+    .filter((each) => each.kind !== 'plan' && each.kind !== 'standard' && each.kind !== 'record')
+    .map((each) => each.bound);
   const [key] = statements;
   const known = key && heads.get(key);
-  if (known && same(known.statements, statements) && same(known.seen, seen) && known.head.file === declaration.file && known.head.title === (declaration.title ?? declaration.name)) return known.head;
+  if (
+    known &&
+    same(known.statements, statements) &&
+    same(known.seen, seen) &&
+    known.head.file === declaration.file &&
+    known.head.title === (declaration.title ?? declaration.name)
+  )
+    return known.head;
   const head = assembleHead(declaration, scope);
   if (key) heads.set(key, { statements, seen, head });
   return head;
 }
 
-const same = (a: readonly Bound[], b: readonly Bound[]): boolean => a.length === b.length && a.every((each, k) => each === b[k]);
+const same = (a: readonly Bound[], b: readonly Bound[]): boolean =>
+  a.length === b.length && a.every((each, k) => each === b[k]);
 
 function assembleHead(declaration: Declaration, scope: Scope): Head {
   const { bound, file } = declaration;
@@ -73,13 +109,15 @@ function assembleHead(declaration: Declaration, scope: Scope): Head {
   for (const each of [child(system, 'refrigerant')]) {
     for (const slot of ['before', 'after'] as const) {
       const name = each?.values[slot] as Name | undefined;
-      if (each && name && !isRefrigerant(name.text)) gather.unknownName('refrigerant', name.text, each, name, knownRefrigerants);
+      if (each && name && !isRefrigerant(name.text))
+        gather.unknownName('refrigerant', name.text, each, name, knownRefrigerants);
     }
   }
   for (const slot of ['before', 'after'] as const) {
     const each = child(system, 'oil');
     const name = each?.values[slot] as Name | undefined;
-    if (each && name && !isOil(name.text, scope)) gather.unknownName('oil', name.text, each, name, [...oilFamilies, ...scope.names('oil')]);
+    if (each && name && !isOil(name.text, scope))
+      gather.unknownName('oil', name.text, each, name, [...oilFamilies, ...scope.names('oil')]);
   }
 
   const circuits = assembleCircuits(children(block, 'circuit'), scope, atmosphere, gather);
@@ -87,7 +125,8 @@ function assembleHead(declaration: Declaration, scope: Scope): Head {
     const holds = part.properties.holds;
     const statement = circuits.statements[index]!;
     const name = child(statement.block, 'holds')?.values['refrigerant'] as Name | undefined;
-    if (holds && name && !isRefrigerant(name.text)) gather.unknownName('refrigerant', name.text, child(statement.block, 'holds')!, name, knownRefrigerants);
+    if (holds && name && !isRefrigerant(name.text))
+      gather.unknownName('refrigerant', name.text, child(statement.block, 'holds')!, name, knownRefrigerants);
   });
 
   const rules = children(block, 'under').flatMap((under) => {
@@ -100,45 +139,87 @@ function assembleHead(declaration: Declaration, scope: Scope): Head {
   const solventStatement = child(block, 'solvent');
   const solventName = solventStatement?.values['solvent'] as Name | undefined;
   const solvent = solventName ? (scope.find('solvent', solventName.text) ?? null) : null;
-  if (solventStatement && solventName && !solvent) gather.unknownName('solvent', solventName.text, solventStatement, solventName, scope.names('solvent'));
+  if (solventStatement && solventName && !solvent)
+    gather.unknownName('solvent', solventName.text, solventStatement, solventName, scope.names('solvent'));
 
   const bringBlock = child(block, 'bring');
   return {
-    file, declaration, name: declaration.name, title: declaration.title ?? declaration.name,
+    file,
+    declaration,
+    name: declaration.name,
+    title: declaration.title ?? declaration.name,
     revision: (child(block, 'revision')?.values['number'] as number | undefined) ?? null,
     date: (child(block, 'date')?.values['day'] as string | undefined) ?? null,
     kinds: (child(block, 'kind')?.values['kinds'] as readonly JobKind[] | undefined) ?? [],
-    scope, rules,
+    scope,
+    rules,
     site: {
-      atmosphere, altitude, outdoors: of(siteBlock, 'outdoors', 'temperature'), indoors: of(siteBlock, 'indoors', 'temperature'),
-      wetBulb: of(siteBlock, 'indoors', 'wetBulb'), smallestRoom: of(siteBlock, 'smallest-room', 'volume'), lowestTube: of(siteBlock, 'lowest-tube', 'temperature'),
-      workSpace: workSpace ? {
-        where: (workSpace.values['where'] as string | undefined) ?? 'work space', volume: stated(workSpace, 'volume', atmosphere, gather),
-        ventilation: stated(workSpace, 'ventilation', atmosphere, gather), open: workSpace.values['open'] === true, bound: workSpace,
-      } : null,
+      atmosphere,
+      altitude,
+      outdoors: of(siteBlock, 'outdoors', 'temperature'),
+      indoors: of(siteBlock, 'indoors', 'temperature'),
+      wetBulb: of(siteBlock, 'indoors', 'wetBulb'),
+      smallestRoom: of(siteBlock, 'smallest-room', 'volume'),
+      lowestTube: of(siteBlock, 'lowest-tube', 'temperature'),
+      workSpace: workSpace
+        ? {
+            where: (workSpace.values['where'] as string | undefined) ?? 'work space',
+            volume: stated(workSpace, 'volume', atmosphere, gather),
+            ventilation: stated(workSpace, 'ventilation', atmosphere, gather),
+            open: workSpace.values['open'] === true,
+            bound: workSpace,
+          }
+        : null,
     },
-    crew: (child(block, 'crew')?.block ?? []).flatMap((each): CrewMember[] => each.word && each.word.word !== 'note' ? [{
-      role: each.word.word, number: (each.values['number'] as number | undefined) ?? 1, certificate: (each.values['certificate'] as string | undefined) ?? null,
-    }] : []),
+    crew: (child(block, 'crew')?.block ?? []).flatMap((each): CrewMember[] =>
+      each.word && each.word.word !== 'note'
+        ? [
+            {
+              role: each.word.word,
+              number: (each.values['number'] as number | undefined) ?? 1,
+              certificate: (each.values['certificate'] as string | undefined) ?? null,
+            },
+          ]
+        : [],
+    ),
     system: {
-      refrigerant, oil, recoverCharge: of(system, 'recover-charge', 'mass'), charge: of(system, 'charge', 'mass'), chargeCovers: of(system, 'charge', 'line'),
-      lineAllowance: of(system, 'line-allowance', 'rate'), capacity: of(system, 'capacity', 'full'), leastCapacity: of(system, 'capacity', 'least'),
-      subcooling: of(system, 'subcooling', 'target'), superheat: of(system, 'superheat', 'target'), designLow: of(system, 'design-pressure', 'low'),
-      designHigh: of(system, 'design-pressure', 'high'), evaporating: of(system, 'evaporating', 'temperature'), condensing: of(system, 'condensing', 'temperature'),
-      velocityAccepted: acceptedVelocity(child(system, 'velocity')), rated: of(system, 'rated', 'pressure'),
-      smallAppliance: smallAppliance(child(system, 'small-appliance')), bound: systemBound,
+      refrigerant,
+      oil,
+      recoverCharge: of(system, 'recover-charge', 'mass'),
+      charge: of(system, 'charge', 'mass'),
+      chargeCovers: of(system, 'charge', 'line'),
+      lineAllowance: of(system, 'line-allowance', 'rate'),
+      capacity: of(system, 'capacity', 'full'),
+      leastCapacity: of(system, 'capacity', 'least'),
+      subcooling: of(system, 'subcooling', 'target'),
+      superheat: of(system, 'superheat', 'target'),
+      designLow: of(system, 'design-pressure', 'low'),
+      designHigh: of(system, 'design-pressure', 'high'),
+      evaporating: of(system, 'evaporating', 'temperature'),
+      condensing: of(system, 'condensing', 'temperature'),
+      velocityAccepted: acceptedVelocity(child(system, 'velocity')),
+      rated: of(system, 'rated', 'pressure'),
+      smallAppliance: smallAppliance(child(system, 'small-appliance')),
+      bound: systemBound,
     },
-    circuits: circuits.specs, graph: circuits.graph, partStatements: circuits.statements,
+    circuits: circuits.specs,
+    graph: circuits.graph,
+    partStatements: circuits.statements,
     parameters: { testPressure: of(block, 'test-pressure', 'level'), solvent },
     bring: bringBlock ? bringItems(bringBlock, scope, gather) : null,
     notes: children(block, 'note').map((each) => each.values['text'] as string),
-    startPressure: (name) => restingPressure(name, of(siteBlock, 'outdoors', 'temperature'), of(siteBlock, 'indoors', 'temperature')),
+    startPressure: (name) =>
+      restingPressure(name, of(siteBlock, 'outdoors', 'temperature'), of(siteBlock, 'indoors', 'temperature')),
     headFindings: gather.findings,
   };
 }
 
 /** A machine at rest stands between the saturation pressures of its coldest and its warmest place; 70 °F where none is stated. */
-function restingPressure(name: string, outdoors: Stated | null, indoors: Stated | null): readonly [number, number] | null {
+function restingPressure(
+  name: string,
+  outdoors: Stated | null,
+  indoors: Stated | null,
+): readonly [number, number] | null {
   const refrigerant = refrigerantNamed(name);
   if (!refrigerant) return null;
   const stated = [outdoors, indoors].flatMap((each) => (each ? [each.quantity.low] : []));
@@ -149,7 +230,8 @@ function restingPressure(name: string, outdoors: Stated | null, indoors: Stated 
 }
 
 export const isRefrigerant = (name: string): boolean => knownRefrigerants.has(name) || factsOf(name) !== undefined;
-const isOil = (name: string, scope: Scope): boolean => (oilFamilies as readonly string[]).includes(name) || scope.find('oil', name) !== undefined;
+const isOil = (name: string, scope: Scope): boolean =>
+  (oilFamilies as readonly string[]).includes(name) || scope.find('oil', name) !== undefined;
 
 function changeOf(bound: Bound | undefined): Change<string> {
   const before = (bound?.values['before'] as Name | undefined)?.text ?? null;
@@ -159,10 +241,16 @@ function changeOf(bound: Bound | undefined): Change<string> {
 const acceptedVelocity = (bound: Bound | undefined): string | null =>
   bound?.values['accepted'] === true ? ((bound.values['per'] as string | undefined) ?? 'accepted') : null;
 
-const smallAppliance = (bound: Bound | undefined): 'runs' | 'dead' | null => (bound ? ((bound.values['compressor'] as 'runs' | 'dead' | undefined) ?? 'dead') : null);
+const smallAppliance = (bound: Bound | undefined): 'runs' | 'dead' | null =>
+  bound ? ((bound.values['compressor'] as 'runs' | 'dead' | undefined) ?? 'dead') : null;
 
 const declaredAs: Readonly<Record<string, string>> = {
-  solvent: 'solvent', nitrogen: 'nitrogen-cylinder', recovery: 'recovery-cylinder', 'recovery-machine': 'recovery-machine', pump: 'pump', regulator: 'regulator',
+  solvent: 'solvent',
+  nitrogen: 'nitrogen-cylinder',
+  recovery: 'recovery-cylinder',
+  'recovery-machine': 'recovery-machine',
+  pump: 'pump',
+  regulator: 'regulator',
 };
 
 function bringItems(bring: Bound, scope: Scope, gather: Gather): readonly BringItem[] {
@@ -173,22 +261,39 @@ function bringItems(bring: Bound, scope: Scope, gather: Gather): readonly BringI
     const named = typeof what === 'object' ? what : undefined;
     const kind = declaredAs[word];
     const declaration = kind && named ? (scope.find(kind, named.text) ?? null) : null;
-    if (kind && named && !declaration) gather.unknownName(kind.replaceAll('-', ' '), named.text, bound, named, scope.names(kind));
+    if (kind && named && !declaration)
+      gather.unknownName(kind.replaceAll('-', ' '), named.text, bound, named, scope.names(kind));
     const hose = bound.values['hose'] as Name | undefined;
     if (hose && !scope.find('hose', hose.text)) gather.unknownName('hose', hose.text, bound, hose, scope.names('hose'));
     const gas = bound.values['refrigerant'] as Name | undefined;
     if (gas && !isRefrigerant(gas.text)) gather.unknownName('refrigerant', gas.text, bound, gas, knownRefrigerants);
-    const text = named?.text ?? gas?.text ?? (bound.values['oil'] as Name | undefined)?.text ?? (typeof what === 'string' ? what : '');
-    return [{ word, label: bound.label?.text ?? null, number: (bound.values['number'] as number | undefined) ?? 1, name: text, declaration, bound }];
+    const text =
+      named?.text ??
+      gas?.text ??
+      (bound.values['oil'] as Name | undefined)?.text ??
+      (typeof what === 'string' ? what : '');
+    return [
+      {
+        word,
+        label: bound.label?.text ?? null,
+        number: (bound.values['number'] as number | undefined) ?? 1,
+        name: text,
+        declaration,
+        bound,
+      },
+    ];
   });
 }
 
 function acceptances(block: readonly Bound[], steps: readonly Step[], file: string): readonly Acceptance[] {
   const read = (bound: Bound, at: string, step: Step | null): Acceptance[] => {
     const check = bound.values['check'] as Name | undefined;
-    return check ? [{ check: check.text, reason: (bound.values['because'] as string | undefined) ?? null, bound, file: at, step }] : [];
+    return check
+      ? [{ check: check.text, reason: (bound.values['because'] as string | undefined) ?? null, bound, file: at, step }]
+      : [];
   };
   const found = children(block, 'accept').flatMap((each) => read(each, file, null));
-  for (const step of eachStep(steps)) for (const each of children(step.bound.block, 'accept')) found.push(...read(each, step.file, step));
+  for (const step of eachStep(steps))
+    for (const each of children(step.bound.block, 'accept')) found.push(...read(each, step.file, step));
   return found;
 }

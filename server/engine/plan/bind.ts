@@ -49,7 +49,14 @@ function keyAt(forms: readonly Form[], tokens: readonly Token[], index: number):
   let weak: Key | undefined;
   for (const form of forms) {
     for (const key of keys(form)) {
-      if (!key.words.every((word, k) => (tokens[index + k]?.kind === 'word' || tokens[index + k]?.kind === 'arrow') && tokens[index + k]!.text === word)) continue;
+      if (
+        !key.words.every(
+          (word, k) =>
+            (tokens[index + k]?.kind === 'word' || tokens[index + k]?.kind === 'arrow') &&
+            tokens[index + k]!.text === word,
+        )
+      )
+        continue;
       const { term } = key.slot;
       const following = tokens[index + key.words.length];
       if (!term || (following && term.type === following.kind)) return key;
@@ -88,9 +95,18 @@ export function readTerms(form: Form, common: Form, tokens: readonly Token[], wh
     if ('fault' in reading) {
       const { fault } = reading;
       const last = tokens[cursor.index - 1];
-      faults.push(fault.from >= 0 ? fault : { ...fault, from: last ? last.at : whole.from, to: last ? end(last) : whole.to });
+      faults.push(
+        fault.from >= 0 ? fault : { ...fault, from: last ? last.at : whole.from, to: last ? end(last) : whole.to },
+      );
     } else {
-      if (name in values) faults.push({ name: 'said-twice', message: 'This is said twice in one statement.', from, to: end(tokens[cursor.index - 1]!), instead: [] });
+      if (name in values)
+        faults.push({
+          name: 'said-twice',
+          message: 'This is said twice in one statement.',
+          from,
+          to: end(tokens[cursor.index - 1]!),
+          instead: [],
+        });
       values[name] = reading.value;
       spans[name] = { from, to: end(tokens[cursor.index - 1]!) };
     }
@@ -124,19 +140,34 @@ export function readTerms(form: Form, common: Form, tokens: readonly Token[], wh
     const from = token.at;
     do cursor.next();
     while (!cursor.atStop && cursor.peek()?.kind !== 'comma');
-    const near = token.kind === 'word' ? nearest(token.text, forms.flatMap((each) => keys(each).map((known) => known.words[0]!))) : undefined;
+    const near =
+      token.kind === 'word'
+        ? nearest(
+            token.text,
+            forms.flatMap((each) => keys(each).map((known) => known.words[0]!)),
+          )
+        : undefined;
     faults.push({
       name: 'unexpected-term',
       message: `"${token.text}" cannot stand here${near ? `; the nearest is "${near}"` : ''}.`,
-      from, to: near ? end(token) : end(tokens[cursor.index - 1]!), instead: near ? [near] : [],
+      from,
+      to: near ? end(token) : end(tokens[cursor.index - 1]!),
+      instead: near ? [near] : [],
     });
   }
   if (!partial && faults.length === 0) {
     for (const [name, slot] of Object.entries(form)) {
       const wanted = isPositional(slot) ? !slot.optional : slot.required;
       if (!wanted || name in values) continue;
-      const shape = isPositional(slot) ? slot.term.shape : `${(slot as { key: string }).key} ${slot.term?.shape ?? ''}`.trim();
-      faults.push({ name: 'missing-term', message: `Missing here: ${shape} (${slot.meaning}).`, ...whole, instead: [] });
+      const shape = isPositional(slot)
+        ? slot.term.shape
+        : `${(slot as { key: string }).key} ${slot.term?.shape ?? ''}`.trim();
+      faults.push({
+        name: 'missing-term',
+        message: `Missing here: ${shape} (${slot.meaning}).`,
+        ...whole,
+        instead: [],
+      });
     }
   }
   return { values, spans, faults };
@@ -181,15 +212,28 @@ export class Binder {
     // A change's block holds clauses of the step that it changes; only that step can read them.
     if (place === 'change') return { item, place, word: null, label, values: {}, spans: {}, block: [], faults: [] };
     const word = this.vocabulary.word(place, token.text);
-    if (!word) return { item, place, word: null, label, values: {}, spans: {}, block: [], faults: [this.unknown(token, place)] };
+    if (!word)
+      return { item, place, word: null, label, values: {}, spans: {}, block: [], faults: [this.unknown(token, place)] };
     const named = this.vocabulary.named.get(place) === word;
     const { values, spans, faults } = readTerms(word.form, this.vocabulary.common, item.terms, whole);
     if (label && word.label === 'never' && !named) {
-      faults.push({ name: 'label-not-here', message: `"${token.text}" takes no label.`, from: label.from, to: label.to, instead: [] });
+      faults.push({
+        name: 'label-not-here',
+        message: `"${token.text}" takes no label.`,
+        from: label.from,
+        to: label.to,
+        instead: [],
+      });
     }
     if (item.block && !word.block) {
       const brace = [...item.head].reverse().find((each) => each.kind === 'open');
-      faults.push({ name: 'block-not-here', message: `"${token.text}" takes no block.`, from: brace?.at ?? whole.from, to: brace ? end(brace) : whole.to, instead: [] });
+      faults.push({
+        name: 'block-not-here',
+        message: `"${token.text}" takes no block.`,
+        from: brace?.at ?? whole.from,
+        to: brace ? end(brace) : whole.to,
+        instead: [],
+      });
     }
     if (!item.block && word.blockNeeded) {
       faults.push({ name: 'missing-block', message: `"${token.text}" needs a block: { … }.`, ...whole, instead: [] });
@@ -202,11 +246,15 @@ export class Binder {
     const here = [...this.vocabulary.at(place).keys()];
     const near = nearest(token.text, here);
     const elsewhere = this.vocabulary.anywhere(token.text)[0];
-    const where = elsewhere ? ` It belongs in ${elsewhere.places.map((each) => (each === 'file' ? 'the file itself' : `a ${each} block`)).join(' or ')}.` : '';
+    const where = elsewhere
+      ? ` It belongs in ${elsewhere.places.map((each) => (each === 'file' ? 'the file itself' : `a ${each} block`)).join(' or ')}.`
+      : '';
     return {
       name: 'unknown-word',
       message: `"${token.text}" is no word of a ${place === 'file' ? 'plan file' : `${place} block`}${near ? `; the nearest is "${near}"` : ''}.${where}`,
-      from: token.at, to: end(token), instead: near ? [near] : [],
+      from: token.at,
+      to: end(token),
+      instead: near ? [near] : [],
     };
   }
 }
@@ -225,5 +273,7 @@ export function repeatedOnce(block: readonly Bound[]): readonly { again: Bound; 
 }
 
 /** The first statement of a word in a block. */
-export const child = (block: readonly Bound[], word: string): Bound | undefined => block.find((each) => each.word?.word === word);
-export const children = (block: readonly Bound[], word: string): readonly Bound[] => block.filter((each) => each.word?.word === word);
+export const child = (block: readonly Bound[], word: string): Bound | undefined =>
+  block.find((each) => each.word?.word === word);
+export const children = (block: readonly Bound[], word: string): readonly Bound[] =>
+  block.filter((each) => each.word?.word === word);

@@ -8,7 +8,13 @@ import type { Form, Vocabulary } from './vocabulary';
 const departing = new Set(['change', 'skip', 'replace', 'before', 'after']);
 
 /** Applies a job's departures to its standard's steps, in the order in which the job states them. */
-export function depart(steps: readonly Step[], block: readonly Bound[], file: string, vocabulary: Vocabulary, gather: Gather): { steps: readonly Step[]; departures: readonly Departure[] } {
+export function depart(
+  steps: readonly Step[],
+  block: readonly Bound[],
+  file: string,
+  vocabulary: Vocabulary,
+  gather: Gather,
+): { steps: readonly Step[]; departures: readonly Departure[] } {
   const labels = new Map<string, Step>();
   for (const step of eachStep(steps)) if (step.label) labels.set(step.label, step);
   const departures: Departure[] = [];
@@ -19,27 +25,45 @@ export function depart(steps: readonly Step[], block: readonly Bound[], file: st
     if (!label) continue;
     const kind = bound.word.word as Departure['kind'];
     const target = labels.get(label.text);
-    const departure: Departure = { kind, label: label.text, reason: (bound.values['because'] as string | undefined) ?? null, bound, file, of: target ?? null };
+    const departure: Departure = {
+      kind,
+      label: label.text,
+      reason: (bound.values['because'] as string | undefined) ?? null,
+      bound,
+      file,
+      of: target ?? null,
+    };
     departures.push(departure);
     if (!target) {
       gather.unknownName('labelled step', label.text, bound, { from: label.from, to: label.to }, labels.keys());
       continue;
     }
-    const added = kind === 'change' || kind === 'skip' ? [] : stepsOf(bound.block, file).map((step) => mark(step, departure));
+    const added =
+      kind === 'change' || kind === 'skip' ? [] : stepsOf(bound.block, file).map((step) => mark(step, departure));
     result = replaceIn(result, label.text, (step) => {
       switch (kind) {
-        case 'change': return [changed(step, departure, vocabulary, gather)];
-        case 'skip': return [];
-        case 'replace': return added;
-        case 'before': return [...added, step];
-        case 'after': return [step, ...added];
+        case 'change':
+          return [changed(step, departure, vocabulary, gather)];
+        case 'skip':
+          return [];
+        case 'replace':
+          return added;
+        case 'before':
+          return [...added, step];
+        case 'after':
+          return [step, ...added];
       }
     });
   }
   return { steps: result, departures };
 }
 
-const mark = (step: Step, departure: Departure): Step => adapt(step, departure.bound, () => ({ ...step, departure, children: step.children.map((each) => mark(each, departure)) }));
+const mark = (step: Step, departure: Departure): Step =>
+  adapt(step, departure.bound, () => ({
+    ...step,
+    departure,
+    children: step.children.map((each) => mark(each, departure)),
+  }));
 
 /** Rebuilds only the way down to the labelled step; everything else keeps its identity. */
 function replaceIn(steps: readonly Step[], label: string, by: (step: Step) => readonly Step[]): readonly Step[] {

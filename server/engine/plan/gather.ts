@@ -10,18 +10,53 @@ export class Gather {
 
   constructor(readonly file: string) {}
 
-  report(name: string, severity: Severity, message: string, bound: Bound, span: Span, instead: readonly string[] = [], file = this.file): void {
+  report(
+    name: string,
+    severity: Severity,
+    message: string,
+    bound: Bound,
+    span: Span,
+    instead: readonly string[] = [],
+    file = this.file,
+  ): void {
     this.findings.push({
-      name, severity, message, at: { file, item: bound.item, ...span }, related: [],
-      fixes: instead.map((text) => ({ title: `Write "${text}"`, safe: false, edits: [{ at: { file, item: bound.item, ...span }, text }] })),
+      name,
+      severity,
+      message,
+      at: { file, item: bound.item, ...span },
+      related: [],
+      fixes: instead.map((text) => ({
+        title: `Write "${text}"`,
+        safe: false,
+        edits: [{ at: { file, item: bound.item, ...span }, text }],
+      })),
     });
   }
 
-  unknownName(what: string, name: string, bound: Bound, span: Span, candidates: Iterable<string>, file = this.file): void {
+  unknownName(
+    what: string,
+    name: string,
+    bound: Bound,
+    span: Span,
+    candidates: Iterable<string>,
+    file = this.file,
+  ): void {
     const known = [...candidates];
     const near = nearest(name, known);
-    const hint = near ? `; the nearest is "${near}"` : known.length > 0 && known.length <= 8 ? `; there are ${known.join(', ')}` : '';
-    this.report('unknown-name', 'error', `There is no ${what} "${name}"${hint}.`, bound, span, near ? [near] : [], file);
+    const hint = near
+      ? `; the nearest is "${near}"`
+      : known.length > 0 && known.length <= 8
+        ? `; there are ${known.join(', ')}`
+        : '';
+    this.report(
+      'unknown-name',
+      'error',
+      `There is no ${what} "${name}"${hint}.`,
+      bound,
+      span,
+      near ? [near] : [],
+      file,
+    );
   }
 }
 
@@ -34,7 +69,11 @@ export const wordSpan = (bound: Bound): Span => {
 export function faultFinding(fault: TermFault, bound: Bound, file: string): Finding {
   const at = { file, item: bound.item, from: fault.from, to: fault.to };
   return {
-    name: fault.name, severity: 'error', message: fault.message, at, related: [],
+    name: fault.name,
+    severity: 'error',
+    message: fault.message,
+    at,
+    related: [],
     fixes: fault.instead.map((text) => ({ title: `Write "${text}"`, safe: false, edits: [{ at, text }] })),
   };
 }

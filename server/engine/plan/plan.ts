@@ -78,7 +78,13 @@ export interface Head {
     readonly outdoors: Stated | null;
     readonly indoors: Stated | null;
     readonly wetBulb: Stated | null;
-    readonly workSpace: { readonly where: string; readonly volume: Stated | null; readonly ventilation: Stated | null; readonly open: boolean; readonly bound: Bound } | null;
+    readonly workSpace: {
+      readonly where: string;
+      readonly volume: Stated | null;
+      readonly ventilation: Stated | null;
+      readonly open: boolean;
+      readonly bound: Bound;
+    } | null;
     readonly smallestRoom: Stated | null;
     readonly lowestTube: Stated | null;
   };

@@ -38,7 +38,13 @@ export function declarationsOf(file: string, statements: readonly Bound[]): read
   for (const bound of statements) {
     const name = bound.values['name'] as Name | undefined;
     if (!bound.word || bound.word.word === 'use' || !name) continue;
-    found.push({ kind: bound.word.word, name: name.text, title: (bound.values['title'] as string | undefined) ?? null, bound, file });
+    found.push({
+      kind: bound.word.word,
+      name: name.text,
+      title: (bound.values['title'] as string | undefined) ?? null,
+      bound,
+      file,
+    });
   }
   return found;
 }

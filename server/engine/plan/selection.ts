@@ -25,7 +25,11 @@ const end = (token: Token): number => token.at + token.text.length;
  */
 export function selection(nouns: readonly string[] = [], free = false): Term<readonly Selector[]> {
   return {
-    shape: 'PARTS', type: 'selection', free, refers: 'place-in-circuit', ...(nouns.length ? { choices: nouns } : {}),
+    shape: 'PARTS',
+    type: 'selection',
+    free,
+    refers: 'place-in-circuit',
+    ...(nouns.length ? { choices: nouns } : {}),
     starts: (token) => token.kind === 'word',
     read(cursor): Reading<readonly Selector[]> {
       const selectors: Selector[] = [];
@@ -49,7 +53,12 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
           words.push(cursor.next()!.text);
         }
         const following = cursor.peek(1);
-        if (isStanding(cursor.peek()?.text) && following?.kind === 'word' && !cursor.stops(cursor.index + 1) && following.text !== 'of') {
+        if (
+          isStanding(cursor.peek()?.text) &&
+          following?.kind === 'word' &&
+          !cursor.stops(cursor.index + 1) &&
+          following.text !== 'of'
+        ) {
           standing = cursor.peek()!.text as Standing;
           words.push(cursor.next()!.text);
         }
@@ -58,8 +67,13 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
           return {
             fault: {
               name: noun && !cursor.atStop ? 'wrong-term' : 'missing-term',
-              message: noun && !cursor.atStop ? `Expected a part or a line of the circuit, not "${noun.text}".` : 'Expected what it is done to: a part, a line, a section or "system".',
-              from: (noun ?? start)?.at ?? -1, to: noun ? end(noun) : start ? end(start) : -1, instead: [],
+              message:
+                noun && !cursor.atStop
+                  ? `Expected a part or a line of the circuit, not "${noun.text}".`
+                  : 'Expected what it is done to: a part, a line, a section or "system".',
+              from: (noun ?? start)?.at ?? -1,
+              to: noun ? end(noun) : start ? end(start) : -1,
+              instead: [],
             },
           };
         }
@@ -74,7 +88,9 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
           if ('fault' in owner) return owner;
           of.push(owner.value);
           words.push(owner.value.text);
-          return { value: { text: words.join(' '), each, standing, noun: noun.text, of, from: start!.at, to: owner.value.to } };
+          return {
+            value: { text: words.join(' '), each, standing, noun: noun.text, of, from: start!.at, to: owner.value.to },
+          };
         }
         // A thing may have more than one word ("old pump oil"); the last is the noun.
         while (!cursor.atStop && cursor.peek()?.kind === 'word') {
@@ -90,7 +106,9 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
         const [head, ...rest] = all;
         if (!head || head.of.length === 0 || rest.some((each) => each.of.length > 0)) return all;
         const to = rest.at(-1)?.to ?? head.to;
-        return [{ ...head, of: [...head.of, ...rest], to, text: [head.text, ...rest.map((each) => each.text)].join(', ') }];
+        return [
+          { ...head, of: [...head.of, ...rest], to, text: [head.text, ...rest.map((each) => each.text)].join(', ') },
+        ];
       }
     },
   };

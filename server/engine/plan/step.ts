@@ -46,8 +46,15 @@ export function stepOf(bound: Bound, file: string): Step | null {
   const known = plain.get(bound);
   if (known && known.file === file) return known;
   const step: Step = {
-    bound, word: bound.word, label: bound.label?.text ?? null, values: bound.values, spans: bound.spans, file, departure: null,
-    text: firstLine(bound), children: stepsOf(bound.block, file),
+    bound,
+    word: bound.word,
+    label: bound.label?.text ?? null,
+    values: bound.values,
+    spans: bound.spans,
+    file,
+    departure: null,
+    text: firstLine(bound),
+    children: stepsOf(bound.block, file),
   };
   plain.set(bound, step);
   return step;

@@ -51,9 +51,26 @@ export interface Term<T = unknown> {
 
 /** What a name in a statement may refer to. */
 export type Reference =
-  | 'part' | 'place-in-circuit' | 'label' | 'standard' | 'house-rules' | 'plan' | 'solvent' | 'nitrogen-cylinder'
-  | 'recovery-cylinder' | 'recovery-machine' | 'pump' | 'hose' | 'regulator' | 'refrigerant' | 'oil' | 'tube' | 'check'
-  | 'stock' | 'parameter' | 'file';
+  | 'part'
+  | 'place-in-circuit'
+  | 'label'
+  | 'standard'
+  | 'house-rules'
+  | 'plan'
+  | 'solvent'
+  | 'nitrogen-cylinder'
+  | 'recovery-cylinder'
+  | 'recovery-machine'
+  | 'pump'
+  | 'hose'
+  | 'regulator'
+  | 'refrigerant'
+  | 'oil'
+  | 'tube'
+  | 'check'
+  | 'stock'
+  | 'parameter'
+  | 'file';
 
 /** A name as written. */
 export interface Name {
@@ -72,7 +89,12 @@ export interface Amount {
 }
 
 const end = (token: Token): number => token.at + token.text.length;
-const fault = (name: string, message: string, token: Token | undefined, instead: readonly string[] = []): { fault: TermFault } => ({
+const fault = (
+  name: string,
+  message: string,
+  token: Token | undefined,
+  instead: readonly string[] = [],
+): { fault: TermFault } => ({
   fault: { name, message, from: token?.at ?? -1, to: token ? end(token) : -1, instead },
 });
 
@@ -85,9 +107,22 @@ function expected(shape: string, token: Token | undefined, example?: string): { 
 }
 
 const examples: Partial<Record<Kind, string>> = {
-  pressure: '100 psig', 'pressure-difference': '300 micron', time: '30 s', length: '48 ft', mass: '6 lb 2 oz', volume: '54 fl-oz',
-  temperature: '88 degF', 'temperature-difference': '8 Δ°F', share: '15 %', 'volume-flow': '5 cfh', power: '36000 Btu/h', density: '1.25 kg/L',
-  'acid-number': '0.05 mgKOH/g', 'mass-per-length': '0.6 oz/ft', torque: '15 ft-lb', velocity: '1500 ft/min',
+  pressure: '100 psig',
+  'pressure-difference': '300 micron',
+  time: '30 s',
+  length: '48 ft',
+  mass: '6 lb 2 oz',
+  volume: '54 fl-oz',
+  temperature: '88 degF',
+  'temperature-difference': '8 Δ°F',
+  share: '15 %',
+  'volume-flow': '5 cfh',
+  power: '36000 Btu/h',
+  density: '1.25 kg/L',
+  'acid-number': '0.05 mgKOH/g',
+  'mass-per-length': '0.6 oz/ft',
+  torque: '15 ft-lb',
+  velocity: '1500 ft/min',
 };
 
 /** A quantity of one kind (or of the first kind that fits). */
@@ -95,7 +130,10 @@ export function quantity(...kinds: readonly [Kind, ...Kind[]]): Term<Amount> {
   const shape = kinds.join(' or ').replaceAll('-', ' ');
   const example = examples[kinds[0]];
   return {
-    shape, type: 'quantity', kind: kinds[0], ...(example ? { example } : {}),
+    shape,
+    type: 'quantity',
+    kind: kinds[0],
+    ...(example ? { example } : {}),
     starts: (token) => token.kind === 'quantity' || token.kind === 'number',
     read(cursor) {
       const token = cursor.peek();
@@ -114,7 +152,9 @@ export function quantity(...kinds: readonly [Kind, ...Kind[]]): Term<Amount> {
       }
       const literal = readLiteral(text);
       if (isProblem(literal)) {
-        return { fault: { name: literal.problem, message: literal.message, from: token.at, to, instead: literal.suggestions } };
+        return {
+          fault: { name: literal.problem, message: literal.message, from: token.at, to, instead: literal.suggestions },
+        };
       }
       let problem: ReturnType<typeof toQuantity> | undefined;
       for (const kind of kinds) {
@@ -123,7 +163,9 @@ export function quantity(...kinds: readonly [Kind, ...Kind[]]): Term<Amount> {
         problem ??= tried;
       }
       if (problem && isProblem(problem)) {
-        return { fault: { name: problem.problem, message: problem.message, from: token.at, to, instead: problem.suggestions } };
+        return {
+          fault: { name: problem.problem, message: problem.message, from: token.at, to, instead: problem.suggestions },
+        };
       }
       return expected(shape, token, example);
     },
@@ -133,7 +175,9 @@ export function quantity(...kinds: readonly [Kind, ...Kind[]]): Term<Amount> {
 /** A bare number: a count, a revision. */
 export function count(): Term<number> {
   return {
-    shape: 'number', type: 'number', example: '3',
+    shape: 'number',
+    type: 'number',
+    example: '3',
     starts: (token) => token.kind === 'number',
     read(cursor) {
       const token = cursor.peek();
@@ -147,7 +191,9 @@ export function count(): Term<number> {
 /** One of a few words; several words may make one choice ("long-radius"). */
 export function choice<const C extends readonly string[]>(...choices: C): Term<C[number]> {
   return {
-    shape: choices.length > 4 ? `${choices.slice(0, 4).join(' | ')} | …` : choices.join(' | '), type: 'choice', choices,
+    shape: choices.length > 4 ? `${choices.slice(0, 4).join(' | ')} | …` : choices.join(' | '),
+    type: 'choice',
+    choices,
     starts: (token) => token.kind === 'word' && choices.some((each) => each.split(' ')[0] === token.text),
     read(cursor) {
       const longest = [...choices].sort((a, b) => b.length - a.length);
@@ -175,7 +221,9 @@ export function choice<const C extends readonly string[]>(...choices: C): Term<C
 /** A name of something declared elsewhere; found, or not, when the plan is put together. */
 export function name(refers: Reference): Term<Name> {
   return {
-    shape: refers.toUpperCase(), type: 'name', refers,
+    shape: refers.toUpperCase(),
+    type: 'name',
+    refers,
     starts: (token) => token.kind === 'word',
     read(cursor) {
       const token = cursor.peek();
@@ -189,7 +237,9 @@ export function name(refers: Reference): Term<Name> {
 /** A text in quotes, given without them. */
 export function text(): Term<string> {
   return {
-    shape: '"TEXT"', type: 'text', example: '"maker\'s sheet, page 4"',
+    shape: '"TEXT"',
+    type: 'text',
+    example: '"maker\'s sheet, page 4"',
     starts: (token) => token.kind === 'string',
     read(cursor) {
       const token = cursor.peek();
@@ -203,7 +253,9 @@ export function text(): Term<string> {
 /** A day, `2027-05-18`, or a month, `2029-06`. */
 export function date(): Term<string> {
   return {
-    shape: 'DATE', type: 'date', example: '2027-05-18',
+    shape: 'DATE',
+    type: 'date',
+    example: '2027-05-18',
     starts: (token) => token.kind === 'date',
     read(cursor) {
       const token = cursor.peek();
@@ -227,7 +279,9 @@ export function date(): Term<string> {
 /** A time of day, `08:05`. */
 export function clock(): Term<string> {
   return {
-    shape: 'TIME', type: 'time', example: '08:05',
+    shape: 'TIME',
+    type: 'time',
+    example: '08:05',
     starts: (token) => token.kind === 'time',
     read(cursor) {
       const token = cursor.peek();
@@ -252,7 +306,8 @@ export function list<T>(term: Term<T>): Term<readonly T[]> {
         if ('fault' in reading) return reading;
         values.push(reading.value);
         const following = cursor.peek(1);
-        if (cursor.peek()?.kind !== 'comma' || !following || cursor.stops(cursor.index + 1) || !term.starts(following)) break;
+        if (cursor.peek()?.kind !== 'comma' || !following || cursor.stops(cursor.index + 1) || !term.starts(following))
+          break;
         cursor.next();
       }
       return { value: values };
@@ -265,7 +320,11 @@ export function either<A, B>(a: Term<A>, b: Term<B>): Term<A | B> {
   const choices = [...(a.choices ?? []), ...(b.choices ?? [])];
   const refers = a.refers ?? b.refers;
   return {
-    shape: `${a.shape} | ${b.shape}`, type: a.type, ...(a.kind ?? b.kind ? { kind: (a.kind ?? b.kind)! } : {}), ...(choices.length ? { choices } : {}), ...(refers ? { refers } : {}),
+    shape: `${a.shape} | ${b.shape}`,
+    type: a.type,
+    ...((a.kind ?? b.kind) ? { kind: (a.kind ?? b.kind)! } : {}),
+    ...(choices.length ? { choices } : {}),
+    ...(refers ? { refers } : {}),
     starts: (token) => a.starts(token) || b.starts(token),
     read(cursor): Reading<A | B> {
       const token = cursor.peek();
@@ -277,7 +336,8 @@ export function either<A, B>(a: Term<A>, b: Term<B>): Term<A | B> {
 /** Two terms, one behind the other, the second optional: `600 psig for 24 h` has clauses, `95 lb R-22` this. */
 export function pair<A, B>(a: Term<A>, b: Term<B>): Term<{ readonly a: A; readonly b?: B }> {
   return {
-    ...a, shape: `${a.shape} [${b.shape}]`,
+    ...a,
+    shape: `${a.shape} [${b.shape}]`,
     read(cursor): Reading<{ a: A; b?: B }> {
       const one = a.read(cursor);
       if ('fault' in one) return one;
@@ -292,7 +352,8 @@ export function pair<A, B>(a: Term<A>, b: Term<B>): Term<{ readonly a: A; readon
 /** Any word or words up to the next comma or clause: a thing that only people know (`door-alarms`, `new-gaskets`). */
 export function thing(shape = 'THING'): Term<string> {
   return {
-    shape, type: 'choice',
+    shape,
+    type: 'choice',
     starts: (token) => token.kind === 'word',
     read(cursor) {
       const words: string[] = [];

@@ -7,9 +7,32 @@ import type { Term } from './terms';
 
 /** A place where statements stand: the file itself or the block of a word. */
 export type Place =
-  | 'file' | 'plan' | 'standard' | 'site' | 'crew' | 'system' | 'circuit' | 'part' | 'branches' | 'bring' | 'steps'
-  | 'step' | 'change' | 'house-rules' | 'record' | 'answer' | 'solvent' | 'nitrogen-cylinder' | 'recovery-cylinder'
-  | 'recovery-machine' | 'pump' | 'hose' | 'regulator' | 'tube' | 'oil' | 'equipment';
+  | 'file'
+  | 'plan'
+  | 'standard'
+  | 'site'
+  | 'crew'
+  | 'system'
+  | 'circuit'
+  | 'part'
+  | 'branches'
+  | 'bring'
+  | 'steps'
+  | 'step'
+  | 'change'
+  | 'house-rules'
+  | 'record'
+  | 'answer'
+  | 'solvent'
+  | 'nitrogen-cylinder'
+  | 'recovery-cylinder'
+  | 'recovery-machine'
+  | 'pump'
+  | 'hose'
+  | 'regulator'
+  | 'tube'
+  | 'oil'
+  | 'equipment';
 
 /** A clause: a key (one or more words) and the term that follows it; a flag has no term. */
 export interface Clause<T = unknown> {
@@ -57,7 +80,12 @@ export const clause = <T>(key: string, term: Term<T>, meaning: string): Clause<T
 export const needed = <T>(slot: Clause<T>): Clause<T> => ({ ...slot, required: true });
 export const flag = (key: string, meaning: string): Clause<true> => ({ key, term: null, meaning });
 export const first = <T>(term: Term<T>, meaning: string): Positional<T> => ({ position: true, term, meaning });
-export const maybe = <T>(term: Term<T>, meaning: string): Positional<T> => ({ position: true, term, meaning, optional: true });
+export const maybe = <T>(term: Term<T>, meaning: string): Positional<T> => ({
+  position: true,
+  term,
+  meaning,
+  optional: true,
+});
 export const isPositional = (slot: Slot): slot is Positional => 'position' in slot;
 
 /** Describes a word; the types of the form's terms carry over to the values. */

@@ -20,13 +20,21 @@ export function endsOf(act: Act, index: number, which: Ends | undefined): readon
 
 const spaceAt = (act: Act, end: number): Space => {
   const now = act.draft.now();
-  return spaces(now).find((space) => space.cells.includes(cellOf(end))) ?? { cells: [cellOf(end)], parts: [act.draft.graph.ends[end]!.part], openings: [] };
+  return (
+    spaces(now).find((space) => space.cells.includes(cellOf(end))) ?? {
+      cells: [cellOf(end)],
+      parts: [act.draft.graph.ends[end]!.part],
+      openings: [],
+    }
+  );
 };
 
 /** What a space holds: of several contents the one under the highest pressure. */
 export function heldIn(act: Act, space: Space): Contents {
   const now = act.draft.now();
-  return space.cells.map((cell) => contentsOfCell(now, cell)).reduce((most, each) => (each.high > most.high ? each : most));
+  return space.cells
+    .map((cell) => contentsOfCell(now, cell))
+    .reduce((most, each) => (each.high > most.high ? each : most));
 }
 
 /** Undoes the joints at some ends. A joint of two ends comes apart on both sides; of a tee only this end comes off. */
@@ -39,7 +47,8 @@ export function undo(act: Act, index: number, ends: readonly number[], how: 'und
     // The other end of the part may hang in another space, behind its own shut valve.
     for (const end of undone.slice(1)) {
       const other = spaceAt(act, end);
-      if (other.cells.join() !== space.cells.join()) act.emit({ type: 'opens', part: index, ends: [end], held: heldIn(act, other), space: other, how });
+      if (other.cells.join() !== space.cells.join())
+        act.emit({ type: 'opens', part: index, ends: [end], held: heldIn(act, other), space: other, how });
     }
   }
   for (const end of undone) {
@@ -74,7 +83,8 @@ export function makeUp(act: Act, ends: readonly number[]): void {
     const [last] = waiting;
     if (others.length > 1 && waiting.length === 1 && last !== undefined) {
       const state = draft.part(draft.graph.ends[last]!.part);
-      if (state.mounted === 'new' && state.renewed !== null && draft.end(last).detachedBy === state.renewed) draft.setEnd(last, { attached: true });
+      if (state.mounted === 'new' && state.renewed !== null && draft.end(last).detachedBy === state.renewed)
+        draft.setEnd(last, { attached: true });
     }
   }
 }
@@ -99,24 +109,55 @@ export function putIn(act: Act, indexes: readonly number[]): void {
     if (draft.part(index).mounted === 'old') takeOff(act, [index], 'taken off');
     const own = it.unit !== null ? part(act, it.unit).properties.holds : it.properties.holds;
     const pressure = own ? act.plan.startPressure(own.refrigerant) : null;
-    const contents = own && pressure ? filled(own.refrigerant, pressure, act.cause) : airOf(draft.before.atmosphere, act.cause);
+    const contents =
+      own && pressure ? filled(own.refrigerant, pressure, act.cause) : airOf(draft.before.atmosphere, act.cause);
     draft.setPart(index, {
-      mounted: 'new', contents: draft.part(index).contents.map(() => contents), wet: null, unpurged: null, flushes: 0, residue: { oil: null, share: 0, acid: false },
-      opened: own ? null : act.cause, tested: null, evacuated: null, decayTested: null, finalPurge: null, drained: null, cores: 'in',
-      ownCharge: own !== undefined, renewed: act.cause, provedZero: null,
-      position: it.kind.shuts === undefined ? null : it.properties.closed || it.kind.shuts === 'driven' ? 'shut' : it.kind.shuts === 'hand' ? 'open' : 'control',
+      mounted: 'new',
+      contents: draft.part(index).contents.map(() => contents),
+      wet: null,
+      unpurged: null,
+      flushes: 0,
+      residue: { oil: null, share: 0, acid: false },
+      opened: own ? null : act.cause,
+      tested: null,
+      evacuated: null,
+      decayTested: null,
+      finalPurge: null,
+      drained: null,
+      cores: 'in',
+      ownCharge: own !== undefined,
+      renewed: act.cause,
+      provedZero: null,
+      position:
+        it.kind.shuts === undefined
+          ? null
+          : it.properties.closed || it.kind.shuts === 'driven'
+            ? 'shut'
+            : it.kind.shuts === 'hand'
+              ? 'open'
+              : 'control',
       heldBy: null,
     });
-    const shut = it.properties.valves === 'closed' || (it.unit !== null && part(act, it.unit).properties.valves === 'closed');
+    const shut =
+      it.properties.valves === 'closed' || (it.unit !== null && part(act, it.unit).properties.valves === 'closed');
     for (const end of it.ends) {
-      draft.setEnd(end, { attached: false, closure: null, detachedBy: act.cause, ...(draft.graph.ends[end]!.valve ? { valve: shut ? 'shut' : 'open' } : {}) });
+      draft.setEnd(end, {
+        attached: false,
+        closure: null,
+        detachedBy: act.cause,
+        ...(draft.graph.ends[end]!.valve ? { valve: shut ? 'shut' : 'open' } : {}),
+      });
     }
   }
   // Joints among parts that come together are theirs; a neighbour that was made up and waits is met.
   for (const index of fresh) {
     for (const end of part(act, index).ends) {
       const others = draft.graph.joints[draft.graph.ends[end]!.joint]?.ends.filter((each) => each !== end) ?? [];
-      const met = others.every((other) => fresh.includes(draft.graph.ends[other]!.part) || (draft.end(other).attached && draft.part(draft.graph.ends[other]!.part).mounted !== 'none'));
+      const met = others.every(
+        (other) =>
+          fresh.includes(draft.graph.ends[other]!.part) ||
+          (draft.end(other).attached && draft.part(draft.graph.ends[other]!.part).mounted !== 'none'),
+      );
       if (others.length > 0 && met) draft.setEnd(end, { attached: true });
     }
   }
@@ -133,7 +174,12 @@ export function breach(act: Act, index: number, how: 'undone' | 'taken off'): vo
   for (const cell of space.cells) {
     const owner = draft.graph.ends[cell * 2]!.part;
     const state = draft.part(owner);
-    draft.setPart(owner, { contents: setCell(draft.graph, state, cell, air), opened: state.opened && !state.evacuated && !state.decayTested ? state.opened : act.cause, evacuated: null, decayTested: null });
+    draft.setPart(owner, {
+      contents: setCell(draft.graph, state, cell, air),
+      opened: state.opened && !state.evacuated && !state.decayTested ? state.opened : act.cause,
+      evacuated: null,
+      decayTested: null,
+    });
   }
   loseTest(act, index);
   draft.setPart(index, { renewed: act.cause });
@@ -147,9 +193,17 @@ export function close(act: Act, ends: readonly number[], kind: Closure['kind'], 
 }
 
 /** Takes closures of some kinds off the ends of parts; all ends of the plant where no part is named. */
-export function uncover(act: Act, indexes: readonly number[] | null, kinds: readonly Closure['kind'][], which?: Ends): number {
+export function uncover(
+  act: Act,
+  indexes: readonly number[] | null,
+  kinds: readonly Closure['kind'][],
+  which?: Ends,
+): number {
   let count = 0;
-  const ends = indexes === null ? act.draft.graph.ends.map((end) => end.index) : indexes.flatMap((index) => endsOf(act, index, which));
+  const ends =
+    indexes === null
+      ? act.draft.graph.ends.map((end) => end.index)
+      : indexes.flatMap((index) => endsOf(act, index, which));
   for (const end of ends) {
     const closure = act.draft.end(end).closure;
     if (!closure || !kinds.includes(closure.kind)) continue;
@@ -180,7 +234,8 @@ export function markAll(act: Act, targets: readonly Target[]): void {
   for (const target of targets) {
     const names = target.thing !== null ? [target.thing] : target.parts.map((index) => part(act, index).name);
     for (const name of names) mark(act, `${act.step.word.word} ${name}`);
-    if (target.thing === null && !names.includes(target.selector.noun)) mark(act, `${act.step.word.word} ${target.selector.noun}`);
+    if (target.thing === null && !names.includes(target.selector.noun))
+      mark(act, `${act.step.word.word} ${target.selector.noun}`);
   }
   if (targets.length === 0) mark(act, act.step.word.word);
 }

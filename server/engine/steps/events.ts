@@ -1,5 +1,5 @@
-import type { Contents } from '../circuit/state';
 import type { Opening, Space } from '../circuit/spaces';
+import type { Contents } from '../circuit/state';
 import type { Quantity } from '../quantity';
 
 /**
@@ -7,17 +7,68 @@ import type { Quantity } from '../quantity';
  * pressed on. The checks and the take-off read these and the states before and after; they never read the words.
  */
 export type Event =
-  | { readonly type: 'opens'; readonly part: number; readonly ends: readonly number[]; readonly held: Contents; readonly space: Space; readonly how: 'undone' | 'cut' | 'taken off' | 'pierced' }
-  | { readonly type: 'joins'; readonly part: number; readonly ends: readonly number[]; readonly torch: boolean; readonly nitrogen: Quantity | null; readonly with: string | null }
+  | {
+      readonly type: 'opens';
+      readonly part: number;
+      readonly ends: readonly number[];
+      readonly held: Contents;
+      readonly space: Space;
+      readonly how: 'undone' | 'cut' | 'taken off' | 'pierced';
+    }
+  | {
+      readonly type: 'joins';
+      readonly part: number;
+      readonly ends: readonly number[];
+      readonly torch: boolean;
+      readonly nitrogen: Quantity | null;
+      readonly with: string | null;
+    }
   | { readonly type: 'closes'; readonly part: number; readonly end: number; readonly closure: string }
   | Flow
-  | { readonly type: 'pressurises'; readonly medium: string; readonly level: number; readonly spaces: readonly Space[]; readonly time: Quantity | null; readonly purpose: 'test' | 'break' }
-  | { readonly type: 'recovers'; readonly spaces: readonly Space[]; readonly held: readonly Contents[]; readonly level: number; readonly into: string | null; readonly missed: readonly Space[] }
-  | { readonly type: 'evacuates'; readonly spaces: readonly Space[]; readonly level: number; readonly missed: readonly Space[] }
-  | { readonly type: 'stands'; readonly spaces: readonly Space[]; readonly time: Quantity | null; readonly rise: number | null }
-  | { readonly type: 'lets-down'; readonly spaces: readonly Space[]; readonly levels: readonly number[]; readonly outdoors: boolean }
+  | {
+      readonly type: 'pressurises';
+      readonly medium: string;
+      readonly level: number;
+      readonly spaces: readonly Space[];
+      readonly time: Quantity | null;
+      readonly purpose: 'test' | 'break';
+    }
+  | {
+      readonly type: 'recovers';
+      readonly spaces: readonly Space[];
+      readonly held: readonly Contents[];
+      readonly level: number;
+      readonly into: string | null;
+      readonly missed: readonly Space[];
+    }
+  | {
+      readonly type: 'evacuates';
+      readonly spaces: readonly Space[];
+      readonly level: number;
+      readonly missed: readonly Space[];
+    }
+  | {
+      readonly type: 'stands';
+      readonly spaces: readonly Space[];
+      readonly time: Quantity | null;
+      readonly rise: number | null;
+    }
+  | {
+      readonly type: 'lets-down';
+      readonly spaces: readonly Space[];
+      readonly levels: readonly number[];
+      readonly outdoors: boolean;
+    }
   | { readonly type: 'lets-in'; readonly ends: readonly number[]; readonly parts: readonly number[] }
-  | { readonly type: 'charges'; readonly refrigerant: string; readonly mass: Quantity | null; readonly spaces: readonly Space[]; readonly held: readonly Contents[]; readonly phase: 'liquid' | 'vapour' | null; readonly purpose: 'charge' | 'adjust' }
+  | {
+      readonly type: 'charges';
+      readonly refrigerant: string;
+      readonly mass: Quantity | null;
+      readonly spaces: readonly Space[];
+      readonly held: readonly Contents[];
+      readonly phase: 'liquid' | 'vapour' | null;
+      readonly purpose: 'charge' | 'adjust';
+    }
   | { readonly type: 'starts'; readonly mode: string | null }
   | { readonly type: 'powers'; readonly to: 'on' | 'controls' | 'locked-out' }
   | { readonly type: 'mounts'; readonly parts: readonly number[] }

@@ -2,8 +2,8 @@ import { farEnd, nearEnd, type Part } from '../circuit/graph';
 import { cellVolume } from '../circuit/settle';
 import { cellOf, hasGap, partOfCell, spaces, way } from '../circuit/spaces';
 import { standardTemperature } from '../properties';
-import { psi } from '../reference/table-units';
 import type { Quantity } from '../quantity';
+import { psi } from '../reference/table-units';
 import { nitrogenDensity, purgeThrough } from '../takeoff/gas-flow';
 import type { Flow } from './events';
 import type { Act } from './verb';
@@ -39,7 +39,13 @@ export function follow(act: Act, request: FlowRequest): Flow {
   const inlet = request.from === 'near end' ? nearEnd(line) : farEnd(line);
   const end = graph.ends[inlet]!;
   const closure = plant.ends[inlet]!.closure;
-  const inletOpen = plant.parts[line.index]!.mounted !== 'none' && end.joint >= 0 && hasGap(plant, end.joint) && closure?.kind !== 'cap' && closure?.kind !== 'plug' && closure?.kind !== 'pinch';
+  const inletOpen =
+    plant.parts[line.index]!.mounted !== 'none' &&
+    end.joint >= 0 &&
+    hasGap(plant, end.joint) &&
+    closure?.kind !== 'cap' &&
+    closure?.kind !== 'plug' &&
+    closure?.kind !== 'pinch';
   const from = cellOf(inlet);
   const space = spaces(plant).find((each) => each.cells.includes(from));
   const openings = space?.openings.filter((opening) => opening.end !== inlet) ?? [];
@@ -51,17 +57,43 @@ export function follow(act: Act, request: FlowRequest): Flow {
   let volumeChanges: number | null = null;
   let dries = false;
   const [only] = outlets;
-  if (request.medium === 'nitrogen' && level !== null && request.time && only?.opening.diameter && line.properties.tube && line.properties.length !== undefined) {
+  if (
+    request.medium === 'nitrogen' &&
+    level !== null &&
+    request.time &&
+    only?.opening.diameter &&
+    line.properties.tube &&
+    line.properties.length !== undefined
+  ) {
     const bore = line.properties.tube.bore;
     const area = (Math.PI / 4) * only.opening.diameter ** 2;
-    const { flow } = purgeThrough({ bore, length: line.properties.length }, { area, coefficient: dischargeCoefficient }, level, plant.atmosphere, standardTemperature);
+    const { flow } = purgeThrough(
+      { bore, length: line.properties.length },
+      { area, coefficient: dischargeCoefficient },
+      level,
+      plant.atmosphere,
+      standardTemperature,
+    );
     const filling = (nitrogenDensity(level, standardTemperature) ?? 0) * cellVolume(graph, from);
     volumeChanges = filling > 0 ? (flow * request.time.low) / filling : null;
     const strong = request.per || level - plant.atmosphere >= finalPurgePressure * 0.98;
-    dries = (strong && volumeChanges !== null && volumeChanges >= finalPurgeChanges) || request.time.low >= dryingPurgeTime;
+    dries =
+      (strong && volumeChanges !== null && volumeChanges >= finalPurgeChanges) || request.time.low >= dryingPurgeTime;
   }
   return {
-    type: 'flows', medium: request.medium, purpose: request.purpose, line: line.index, inlet, inletOpen, outlets, reached: space?.parts ?? [line.index],
-    level, time: request.time, container: request.container, outdoors: request.outdoors, dries, volumeChanges,
+    type: 'flows',
+    medium: request.medium,
+    purpose: request.purpose,
+    line: line.index,
+    inlet,
+    inletOpen,
+    outlets,
+    reached: space?.parts ?? [line.index],
+    level,
+    time: request.time,
+    container: request.container,
+    outdoors: request.outdoors,
+    dries,
+    volumeChanges,
   };
 }

@@ -17,4 +17,5 @@ export function recoverable(plant: Plant, space: Space): boolean {
 }
 
 /** Whether a new unit's own charge is shut in there. */
-export const ownChargeIn = (plant: Plant, space: Space): boolean => space.parts.some((part) => plant.parts[part]!.ownCharge);
+export const ownChargeIn = (plant: Plant, space: Space): boolean =>
+  space.parts.some((part) => plant.parts[part]!.ownCharge);

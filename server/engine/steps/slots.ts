@@ -1,6 +1,6 @@
+import type { Amount } from '../plan/terms';
 import { choice, name, quantity } from '../plan/terms';
 import { clause, flag } from '../plan/vocabulary';
-import type { Amount } from '../plan/terms';
 import type { Speech } from './verb';
 
 /** Slots that several verbs share. */
@@ -8,10 +8,15 @@ export const forTime = clause('for', quantity('time'), 'how long');
 export const atEnds = clause('at', choice('both ends', 'far end', 'near end'), 'which end; both if nothing is said');
 export const atPressure = clause('at', quantity('pressure'), 'regulator setting');
 export const toPressure = clause('to', quantity('pressure'), 'the level to reach');
-export const withNitrogenAt = clause('with nitrogen at', quantity('volume-flow', 'pressure'), 'nitrogen that flows through while the joint is hot');
+export const withNitrogenAt = clause(
+  'with nitrogen at',
+  quantity('volume-flow', 'pressure'),
+  'nitrogen that flows through while the joint is hot',
+);
 export const into = clause('into', name('stock'), 'container or labelled cylinder');
 export const outdoors = flag('outdoors', 'the gas is let go out of doors');
 
 /** ", for 30 s" and the like, where the author said so. */
-export const tail = (speech: Speech, before: string, amount: Amount | undefined): string => (amount ? `${before} ${speech.amount(amount)}` : '');
+export const tail = (speech: Speech, before: string, amount: Amount | undefined): string =>
+  amount ? `${before} ${speech.amount(amount)}` : '';
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

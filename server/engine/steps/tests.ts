@@ -12,7 +12,13 @@ export function levelOf(act: Act, value: Amount | Name | undefined): number | nu
 }
 
 /** The spaces that a test reaches: closed ones count, open ones are told apart; a new unit shut behind its valves is left alone. */
-export function closedOnly(act: Act, selectors: readonly Selector[] | undefined): { spaces: readonly Space[]; open: readonly Space[] } {
+export function closedOnly(
+  act: Act,
+  selectors: readonly Selector[] | undefined,
+): { spaces: readonly Space[]; open: readonly Space[] } {
   const wanted = act.spaces(selectors).filter((space) => !ownChargeIn(act.draft.now(), space));
-  return { spaces: wanted.filter((space) => space.openings.length === 0), open: wanted.filter((space) => space.openings.length > 0) };
+  return {
+    spaces: wanted.filter((space) => space.openings.length === 0),
+    open: wanted.filter((space) => space.openings.length > 0),
+  };
 }

@@ -3,7 +3,9 @@ import type { Act } from './verb';
 /** Ends of the plant that carry a valve of a unit in place: what "service-valves" of new equipment means. */
 export function unitValveEnds(act: Act): readonly number[] {
   const { graph } = act.draft;
-  return graph.ends.filter((end) => end.valve && graph.parts[end.part]!.unit !== null && act.draft.part(end.part).mounted === 'new').map((end) => end.index);
+  return graph.ends
+    .filter((end) => end.valve && graph.parts[end.part]!.unit !== null && act.draft.part(end.part).mounted === 'new')
+    .map((end) => end.index);
 }
 
 /** Ends of parts that carry a valve of the part's own. */

@@ -76,5 +76,13 @@ export function verb<F extends Form>(description: {
   snippet?: string;
 }): Verb<F> {
   const { blockOf, perform, form, ...rest } = description;
-  return { ...rest, verb: true, places: ['steps'], label: 'may', form: form ?? ({} as F), block: blockOf ?? 'step', perform: perform ?? (() => {}) };
+  return {
+    ...rest,
+    verb: true,
+    places: ['steps'],
+    label: 'may',
+    form: form ?? ({} as F),
+    block: blockOf ?? 'step',
+    perform: perform ?? (() => {}),
+  };
 }

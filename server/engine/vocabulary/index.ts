@@ -9,7 +9,17 @@ import { partWords, systemWords } from './system';
 
 /** All words of the language. */
 export const vocabulary = new Vocabulary(
-  [...fileWords, ...planWords, ...systemWords, ...circuitWords, ...partWords, ...materialWords, ...verbs, ...blockWords, ...recordWords],
+  [
+    ...fileWords,
+    ...planWords,
+    ...systemWords,
+    ...circuitWords,
+    ...partWords,
+    ...materialWords,
+    ...verbs,
+    ...blockWords,
+    ...recordWords,
+  ],
   common,
   new Map([['record', answerWord]]),
 );

@@ -15,11 +15,20 @@ import { openSpaces, resolve, type Wanted } from './targets';
 export class Acting implements Act {
   readonly events: Event[] = [];
 
-  constructor(readonly draft: Draft, readonly plan: Plan, readonly step: Step, readonly cause: Cause, readonly round: number | null) {}
+  constructor(
+    readonly draft: Draft,
+    readonly plan: Plan,
+    readonly step: Step,
+    readonly cause: Cause,
+    readonly round: number | null,
+  ) {}
 
   private get wanted(): Wanted {
     const proof = this.step.word.word === 'pressure-test' ? 'test' : 'dryness';
-    return { proof, level: proof === 'test' ? (levelOf(this, this.step.values['level'] as Amount | undefined) ?? 0) : 0 };
+    return {
+      proof,
+      level: proof === 'test' ? (levelOf(this, this.step.values['level'] as Amount | undefined) ?? 0) : 0,
+    };
   }
 
   targets(selectors: readonly Selector[] | undefined): readonly Target[] {
@@ -37,7 +46,9 @@ export class Acting implements Act {
     if (selectors?.some((selector) => selector.standing === 'open')) return openSpaces(now, this.wanted);
     const named = selectors && this.targets(selectors).some((target) => target.thing === null);
     const parts = named ? new Set(this.parts(selectors)) : null;
-    return spaces(now).filter((space) => (parts ? space.parts.some((index) => parts.has(index)) : space.parts.some((index) => !this.untouched(index))));
+    return spaces(now).filter((space) =>
+      parts ? space.parts.some((index) => parts.has(index)) : space.parts.some((index) => !this.untouched(index)),
+    );
   }
 
   quantity(amount: Amount | undefined): Quantity | null {

@@ -3,12 +3,22 @@ import type { EndState, PartState, Plant } from '../circuit/state';
 /** Whether two plants stand alike in every respect, causes compared by identity. */
 export function samePlant(a: Plant, b: Plant): boolean {
   if (a === b) return true;
-  return a.graph === b.graph && a.power === b.power && a.running === b.running && a.powerBy === b.powerBy && a.atmosphere === b.atmosphere
-    && sameMap(a.lockedOut, b.lockedOut) && sameMap(a.bypassed, b.bypassed) && sameMap(a.marks, b.marks)
-    && sameList<PartState>(a.parts, b.parts) && sameList<EndState>(a.ends, b.ends);
+  return (
+    a.graph === b.graph &&
+    a.power === b.power &&
+    a.running === b.running &&
+    a.powerBy === b.powerBy &&
+    a.atmosphere === b.atmosphere &&
+    sameMap(a.lockedOut, b.lockedOut) &&
+    sameMap(a.bypassed, b.bypassed) &&
+    sameMap(a.marks, b.marks) &&
+    sameList<PartState>(a.parts, b.parts) &&
+    sameList<EndState>(a.ends, b.ends)
+  );
 }
 
-const sameList = <T>(a: readonly T[], b: readonly T[]): boolean => a === b || (a.length === b.length && a.every((each, k) => alike(each, b[k], 3)));
+const sameList = <T>(a: readonly T[], b: readonly T[]): boolean =>
+  a === b || (a.length === b.length && a.every((each, k) => alike(each, b[k], 3)));
 
 function sameMap<K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): boolean {
   if (a === b) return true;
@@ -20,7 +30,11 @@ function sameMap<K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): boolean {
 /** Plain data alike to a depth; handles of steps (`word`) are told apart by identity alone. */
 function alike(a: unknown, b: unknown, depth: number): boolean {
   if (a === b) return true;
-  if (depth === 0 || typeof a !== 'object' || typeof b !== 'object' || a === null || b === null || 'word' in a) return false;
+  if (depth === 0 || typeof a !== 'object' || typeof b !== 'object' || a === null || b === null || 'word' in a)
+    return false;
   const keys = Object.keys(a);
-  return keys.length === Object.keys(b).length && keys.every((key) => alike((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key], depth - 1));
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every((key) => alike((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key], depth - 1))
+  );
 }

@@ -37,7 +37,9 @@ export function membersOf(graph: Graph, noun: string): readonly number[] | null 
   if (!kind) return null;
   // "expansion-valves" means every metering device that opens and shuts, driven or not.
   const also = kind.kind === 'expansion-valve' && noun !== kind.kind ? 'electronic-expansion-valve' : kind.kind;
-  const found = touched.filter((part) => part.kind.kind === kind.kind || part.kind.kind === also).map((part) => part.index);
+  const found = touched
+    .filter((part) => part.kind.kind === kind.kind || part.kind.kind === also)
+    .map((part) => part.index);
   return found.length > 0 || kindOfPlural(noun) ? found : null;
 }
 
@@ -63,12 +65,18 @@ function stands(plant: Plant, index: number, selector: Selector): boolean {
 
 /** Spaces that have been open since their last proof: what a test of "each open part" is about. */
 export function openSpaces(plant: Plant, wanted: Wanted): readonly Space[] {
-  return spaces(plant).filter((space) => space.parts.some((index) => unproven(plant.parts[index]!, wanted)) && !space.parts.some((index) => plant.parts[index]!.ownCharge));
+  return spaces(plant).filter(
+    (space) =>
+      space.parts.some((index) => unproven(plant.parts[index]!, wanted)) &&
+      !space.parts.some((index) => plant.parts[index]!.ownCharge),
+  );
 }
 
 function unproven(state: PartState, wanted: Wanted): boolean {
   if (state.opened === null) return false;
-  return wanted.proof === 'test' ? state.tested === null || state.tested.level < wanted.level * 0.999 : state.decayTested === null;
+  return wanted.proof === 'test'
+    ? state.tested === null || state.tested.level < wanted.level * 0.999
+    : state.decayTested === null;
 }
 
 const openParts = (plant: Plant, wanted: Wanted): readonly number[] => {

@@ -6,21 +6,45 @@ import { verb } from '../verb';
 
 /** Trims the charge or a valve while the system runs steadily. */
 export const adjust = verb({
-  word: 'adjust', roles: ['figure', 'check'], minutes: [15, 45],
+  word: 'adjust',
+  roles: ['figure', 'check'],
+  minutes: [15, 45],
   form: {
-    what: first(selection(['charge', 'superheat'], true), '"charge", or "superheat of" valves'), with: clause('with', name('refrigerant'), 'refrigerant'),
-    to: clause('to', either(quantity('temperature-difference'), choice('sight-glass clear', 'level', 'weight')), 'the target'), after: clause('after', quantity('time'), 'steady running before the reading'), most: clause('at most', quantity('mass'), 'the charge in all'),
+    what: first(selection(['charge', 'superheat'], true), '"charge", or "superheat of" valves'),
+    with: clause('with', name('refrigerant'), 'refrigerant'),
+    to: clause(
+      'to',
+      either(quantity('temperature-difference'), choice('sight-glass clear', 'level', 'weight')),
+      'the target',
+    ),
+    after: clause('after', quantity('time'), 'steady running before the reading'),
+    most: clause('at most', quantity('mass'), 'the charge in all'),
   },
-  meaning: 'Trims the charge, or the superheat of valves, to its target while the system runs steadily.', example: 'adjust charge after 15 min',
+  meaning: 'Trims the charge, or the superheat of valves, to its target while the system runs steadily.',
+  example: 'adjust charge after 15 min',
   perform(values, act) {
     const refrigerant = values.with?.text ?? act.plan.system.refrigerant.after ?? '';
     const spaces = act.spaces(undefined);
     const ofCharge = values.what?.some((selector) => selector.noun === 'charge') ?? false;
     mark(act, ofCharge ? 'adjust charge' : 'adjust superheat');
-    if (ofCharge) act.emit({ type: 'charges', refrigerant, mass: act.quantity(values.most), spaces, held: spaces.map((space) => heldIn(act, space)), phase: null, purpose: 'adjust' });
+    if (ofCharge)
+      act.emit({
+        type: 'charges',
+        refrigerant,
+        mass: act.quantity(values.most),
+        spaces,
+        held: spaces.map((space) => heldIn(act, space)),
+        phase: null,
+        purpose: 'adjust',
+      });
   },
   say: (values, speech) => ({
     sentence: `Adjust ${speech.parts(values.what)}${values.to ? ` to ${typeof values.to === 'string' ? values.to : speech.amount(values.to)}` : ''}`,
-    aside: [values.after ? `after ${speech.amount(values.after)} steady` : '', values.most ? `at most ${speech.amount(values.most)} in all` : ''].filter(Boolean).join(', '),
+    aside: [
+      values.after ? `after ${speech.amount(values.after)} steady` : '',
+      values.most ? `at most ${speech.amount(values.most)} in all` : '',
+    ]
+      .filter(Boolean)
+      .join(', '),
   }),
 });

@@ -7,19 +7,48 @@ import { verb } from '../verb';
 
 /** A flush from the far end, against the flow that brought the dirt. */
 export const backFlush = verb({
-  word: 'back-flush', roles: ['state', 'figure', 'check'], minutes: [3, 8],
-  form: { what: first(selection(), 'lines, or a coil that is shut off for it'), with: clause('with', name('solvent'), "a solvent; the plan's if nothing is said"), time: forTime, into, outdoors },
+  word: 'back-flush',
+  roles: ['state', 'figure', 'check'],
+  minutes: [3, 8],
+  form: {
+    what: first(selection(), 'lines, or a coil that is shut off for it'),
+    with: clause('with', name('solvent'), "a solvent; the plan's if nothing is said"),
+    time: forTime,
+    into,
+    outdoors,
+  },
   meaning: 'Sends solvent through from the far end, against the flow that brought the dirt.',
   example: 'back-flush suction-line into container',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
-      const flow = follow(act, { medium: 'solvent', purpose: 'flush', line: act.draft.graph.parts[index]!, from: 'far end', level: null, time: act.quantity(values.time), container: values.into !== undefined, outdoors: values.outdoors === true, per: false });
+      const flow = follow(act, {
+        medium: 'solvent',
+        purpose: 'flush',
+        line: act.draft.graph.parts[index]!,
+        from: 'far end',
+        level: null,
+        time: act.quantity(values.time),
+        container: values.into !== undefined,
+        outdoors: values.outdoors === true,
+        per: false,
+      });
       act.emit(flow);
-      for (const each of flow.outlets.length > 0 ? new Set(flow.outlets.flatMap((outlet) => outlet.chain)) : new Set([index])) {
+      for (const each of flow.outlets.length > 0
+        ? new Set(flow.outlets.flatMap((outlet) => outlet.chain))
+        : new Set([index])) {
         const state = act.draft.part(each);
-        act.draft.setPart(each, { wet: state.wet ?? act.cause, unpurged: act.cause, finalPurge: null, flushes: state.flushes + 1, residue: { oil: null, share: 0, acid: false } });
+        act.draft.setPart(each, {
+          wet: state.wet ?? act.cause,
+          unpurged: act.cause,
+          finalPurge: null,
+          flushes: state.flushes + 1,
+          residue: { oil: null, share: 0, acid: false },
+        });
       }
     }
   },
-  say: (values, speech) => ({ sentence: `Flush from the far end, one at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}`, aside: tail(speech, 'for', values.time) }),
+  say: (values, speech) => ({
+    sentence: `Flush from the far end, one at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}`,
+    aside: tail(speech, 'for', values.time),
+  }),
 });

@@ -6,11 +6,28 @@ import { verb } from '../verb';
 
 /** Cleans a part that is off the circuit, on the bench, and blows it dry there. */
 export const benchFlush = verb({
-  word: 'bench-flush', roles: ['state', 'figure', 'check'], minutes: [20, 40],
-  form: { what: first(selection(), 'parts that are off'), with: clause('with', name('solvent'), 'a solvent'), time: forTime, into },
-  meaning: 'Cleans parts on the bench, off the circuit, and blows them dry there.', example: 'bench-flush evaporator into container',
-  perform(values, act) {
-    for (const index of act.parts(values.what)) act.draft.setPart(index, { residue: { oil: null, share: 0, acid: false }, finalPurge: act.cause, wet: null, unpurged: null });
+  word: 'bench-flush',
+  roles: ['state', 'figure', 'check'],
+  minutes: [20, 40],
+  form: {
+    what: first(selection(), 'parts that are off'),
+    with: clause('with', name('solvent'), 'a solvent'),
+    time: forTime,
+    into,
   },
-  say: (values, speech) => ({ sentence: `On the bench, flush and blow dry ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}`, aside: tail(speech, 'for', values.time) }),
+  meaning: 'Cleans parts on the bench, off the circuit, and blows them dry there.',
+  example: 'bench-flush evaporator into container',
+  perform(values, act) {
+    for (const index of act.parts(values.what))
+      act.draft.setPart(index, {
+        residue: { oil: null, share: 0, acid: false },
+        finalPurge: act.cause,
+        wet: null,
+        unpurged: null,
+      });
+  },
+  say: (values, speech) => ({
+    sentence: `On the bench, flush and blow dry ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}`,
+    aside: tail(speech, 'for', values.time),
+  }),
 });

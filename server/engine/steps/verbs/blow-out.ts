@@ -7,18 +7,42 @@ import { verb } from '../verb';
 
 /** Blows loose oil and dirt out of each line with nitrogen, before any solvent. */
 export const blowOut = verb({
-  word: 'blow-out', roles: ['state', 'figure', 'check'], minutes: [2, 5],
-  form: { what: first(selection(), 'lines'), level: atPressure, time: forTime, into, outdoors, from: clause('from', choice('near end', 'far end'), 'the end that it is let in at') },
-  meaning: 'Blows loose oil and dirt out of each line with nitrogen, one line at a time. Before any solvent it leaves the line dry.',
+  word: 'blow-out',
+  roles: ['state', 'figure', 'check'],
+  minutes: [2, 5],
+  form: {
+    what: first(selection(), 'lines'),
+    level: atPressure,
+    time: forTime,
+    into,
+    outdoors,
+    from: clause('from', choice('near end', 'far end'), 'the end that it is let in at'),
+  },
+  meaning:
+    'Blows loose oil and dirt out of each line with nitrogen, one line at a time. Before any solvent it leaves the line dry.',
   example: 'blow-out each kept line at 50 psig for 30 s into container',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
       const line = act.draft.graph.parts[index]!;
-      act.emit(follow(act, { medium: 'nitrogen', purpose: 'blow-out', line, from: values.from ?? 'near end', level: act.quantity(values.level), time: act.quantity(values.time), container: values.into !== undefined, outdoors: values.outdoors === true, per: false }));
+      act.emit(
+        follow(act, {
+          medium: 'nitrogen',
+          purpose: 'blow-out',
+          line,
+          from: values.from ?? 'near end',
+          level: act.quantity(values.level),
+          time: act.quantity(values.time),
+          container: values.into !== undefined,
+          outdoors: values.outdoors === true,
+          per: false,
+        }),
+      );
     }
   },
   say: (values, speech) => ({
     sentence: `Blow out with nitrogen, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
-    aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()].filter(Boolean).join(', '),
+    aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()]
+      .filter(Boolean)
+      .join(', '),
   }),
 });

@@ -5,9 +5,12 @@ import { verb } from '../verb';
 
 /** Shuts valves; what stands between two shut ones is a section of its own from then on. */
 export const closeValves = verb({
-  word: 'close', roles: ['state', 'check'], minutes: [1, 5],
+  word: 'close',
+  roles: ['state', 'check'],
+  minutes: [1, 5],
   form: { what: first(selection(['service-valves', 'valves']), 'valves, or "valves of" a part') },
-  meaning: 'Shuts valves. What lies between two shut valves is recovered, tested and evacuated on its own or not at all.',
+  meaning:
+    'Shuts valves. What lies between two shut valves is recovered, tested and evacuated on its own or not at all.',
   example: 'close valve-bs, valve-bd',
   perform(values, act) {
     let done = 0;

@@ -8,9 +8,17 @@ import { verb } from '../verb';
 
 /** Makes up the joints at a part's ends. */
 export const connect = verb({
-  word: 'connect', roles: ['state', 'figure', 'check'], minutes: [10, 25],
-  form: { what: first(selection(), 'lines or parts'), ends: atEnds, nitrogen: withNitrogenAt, with: clause('with', thing('HOW'), 'torque-wrench, new-gaskets …') },
-  meaning: 'Makes up the joints at the ends of a part. Caps come off; a crimp, choke, tape or plug stays. An end whose neighbour is not in place stays open until it is.',
+  word: 'connect',
+  roles: ['state', 'figure', 'check'],
+  minutes: [10, 25],
+  form: {
+    what: first(selection(), 'lines or parts'),
+    ends: atEnds,
+    nitrogen: withNitrogenAt,
+    with: clause('with', thing('HOW'), 'torque-wrench, new-gaskets …'),
+  },
+  meaning:
+    'Makes up the joints at the ends of a part. Caps come off; a crimp, choke, tape or plug stays. An end whose neighbour is not in place stays open until it is.',
   example: 'connect each kept line at both ends with nitrogen at 5 cfh',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
@@ -20,8 +28,18 @@ export const connect = verb({
       }
       const ends = endsOf(act, index, values.ends);
       makeUp(act, ends);
-      act.emit({ type: 'joins', part: index, ends, torch: torchAt(act, ends, values.nitrogen !== undefined, values.with), nitrogen: act.quantity(values.nitrogen), with: values.with ?? null });
+      act.emit({
+        type: 'joins',
+        part: index,
+        ends,
+        torch: torchAt(act, ends, values.nitrogen !== undefined, values.with),
+        nitrogen: act.quantity(values.nitrogen),
+        with: values.with ?? null,
+      });
     }
   },
-  say: (values, speech) => ({ sentence: `Connect ${speech.parts(values.what)} at ${values.ends ?? 'both ends'}${values.with ? ` with ${values.with}` : ''}`, aside: tail(speech, 'nitrogen at', values.nitrogen) }),
+  say: (values, speech) => ({
+    sentence: `Connect ${speech.parts(values.what)} at ${values.ends ?? 'both ends'}${values.with ? ` with ${values.with}` : ''}`,
+    aside: tail(speech, 'nitrogen at', values.nitrogen),
+  }),
 });

@@ -7,12 +7,23 @@ import { verb } from '../verb';
 
 /** Squeezes an open end, so that a flush builds up pressure behind it. The squeezed end is cut off afterwards. */
 export const crimp = verb({
-  word: 'crimp', roles: ['state', 'figure', 'check'], minutes: [1, 3],
-  form: { what: first(selection(), 'lines'), ends: atEnds, opening: clause('leaving', quantity('length'), 'the hole that is left') },
-  meaning: 'Squeezes an open end and leaves a small hole, so that a flush builds up pressure behind it; it is cut off afterwards (trim).',
+  word: 'crimp',
+  roles: ['state', 'figure', 'check'],
+  minutes: [1, 3],
+  form: {
+    what: first(selection(), 'lines'),
+    ends: atEnds,
+    opening: clause('leaving', quantity('length'), 'the hole that is left'),
+  },
+  meaning:
+    'Squeezes an open end and leaves a small hole, so that a flush builds up pressure behind it; it is cut off afterwards (trim).',
   example: 'crimp each kept line at far end, leaving 1/8 in',
   perform(values, act) {
-    for (const index of act.parts(values.what)) close(act, endsOf(act, index, values.ends ?? 'far end'), 'crimp', act.quantity(values.opening)?.low ?? null);
+    for (const index of act.parts(values.what))
+      close(act, endsOf(act, index, values.ends ?? 'far end'), 'crimp', act.quantity(values.opening)?.low ?? null);
   },
-  say: (values, speech) => ({ sentence: `Crimp ${speech.parts(values.what)} at ${values.ends ?? 'far end'}`, aside: tail(speech, 'leaving', values.opening) }),
+  say: (values, speech) => ({
+    sentence: `Crimp ${speech.parts(values.what)} at ${values.ends ?? 'far end'}`,
+    aside: tail(speech, 'leaving', values.opening),
+  }),
 });

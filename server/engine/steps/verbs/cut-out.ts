@@ -5,7 +5,9 @@ import { verb } from '../verb';
 
 /** Cuts a part out with a tube cutter: no flame on an oily joint. */
 export const cutOut = verb({
-  word: 'cut-out', roles: ['state', 'check'], minutes: [5, 15],
+  word: 'cut-out',
+  roles: ['state', 'check'],
+  minutes: [5, 15],
   form: { what: first(selection(), 'parts that come out') },
   meaning: 'Cuts parts out with a tube cutter; no flame on an oily joint.',
   example: 'cut-out filter-drier',

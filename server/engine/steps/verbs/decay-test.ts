@@ -2,14 +2,20 @@ import { selection } from '../../plan/selection';
 import { quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
-import { closedOnly } from '../tests';
 import { forTime, tail } from '../slots';
+import { closedOnly } from '../tests';
 import { verb } from '../verb';
 
 /** Shuts the pump off and watches the vacuum: the proof of tightness and dryness together. */
 export const decayTest = verb({
-  word: 'decay-test', roles: ['state', 'figure', 'check'], minutes: [2, 5],
-  form: { what: first(selection(['system', 'each open part']), 'parts, sections, or "each open part"'), time: forTime, rise: clause('rise at most', quantity('pressure-difference'), 'what is allowed') },
+  word: 'decay-test',
+  roles: ['state', 'figure', 'check'],
+  minutes: [2, 5],
+  form: {
+    what: first(selection(['system', 'each open part']), 'parts, sections, or "each open part"'),
+    time: forTime,
+    rise: clause('rise at most', quantity('pressure-difference'), 'what is allowed'),
+  },
   meaning: 'Valves the pump off and watches the vacuum rise: the proof that it is tight and dry.',
   example: 'decay-test each open part for 15 min, rise at most 300 micron',
   perform(values, act) {
@@ -23,7 +29,13 @@ export const decayTest = verb({
       if (rise !== null) act.draft.fill(space.cells, { ...held, high: held.low + rise });
     }
     act.emit({ type: 'stands', spaces: under, time: act.quantity(values.time), rise });
-    if (under.length + open.length === 0) act.emit({ type: 'no-effect', why: 'nothing that it reaches stands under vacuum' });
+    if (under.length + open.length === 0)
+      act.emit({ type: 'no-effect', why: 'nothing that it reaches stands under vacuum' });
   },
-  say: (values, speech) => ({ sentence: `Valve the pump off and watch the vacuum: ${speech.parts(values.what)}`, aside: [values.time ? speech.amount(values.time) : '', tail(speech, 'rise at most', values.rise)].filter(Boolean).join(', ') }),
+  say: (values, speech) => ({
+    sentence: `Valve the pump off and watch the vacuum: ${speech.parts(values.what)}`,
+    aside: [values.time ? speech.amount(values.time) : '', tail(speech, 'rise at most', values.rise)]
+      .filter(Boolean)
+      .join(', '),
+  }),
 });

@@ -6,7 +6,9 @@ import { verb } from '../verb';
 
 /** Undoes the joints at a part's ends; both sides are then open to the air. */
 export const disconnect = verb({
-  word: 'disconnect', roles: ['state', 'check'], minutes: [5, 15],
+  word: 'disconnect',
+  roles: ['state', 'check'],
+  minutes: [5, 15],
   form: { what: first(selection(), 'lines or parts'), ends: atEnds },
   meaning: 'Undoes the joints at the ends of a part. Both sides of each joint are then open to the air.',
   example: 'disconnect each kept line at both ends',
@@ -14,7 +16,9 @@ export const disconnect = verb({
     let done = 0;
     for (const index of act.parts(values.what)) {
       if (act.draft.part(index).mounted === 'none') continue;
-      const ends = endsOf(act, index, values.ends).filter((end) => act.draft.end(end).attached && part(act, index).ends.includes(end));
+      const ends = endsOf(act, index, values.ends).filter(
+        (end) => act.draft.end(end).attached && part(act, index).ends.includes(end),
+      );
       done += ends.length;
       undo(act, index, ends, 'undone');
     }

@@ -5,11 +5,19 @@ import { verb } from '../verb';
 
 /** Empties what stands in a trap or a low spot. */
 export const drain = verb({
-  word: 'drain', roles: ['state', 'check'], minutes: [5, 15],
-  form: { what: first(selection(), 'lines or vessels'), at: clause('at', choice('trap', 'low-spot', 'bottom'), 'where') },
-  meaning: 'Lets out what stands in a trap, a low spot or a vessel.', example: 'drain suction-line at trap',
+  word: 'drain',
+  roles: ['state', 'check'],
+  minutes: [5, 15],
+  form: {
+    what: first(selection(), 'lines or vessels'),
+    at: clause('at', choice('trap', 'low-spot', 'bottom'), 'where'),
+  },
+  meaning: 'Lets out what stands in a trap, a low spot or a vessel.',
+  example: 'drain suction-line at trap',
   perform(values, act) {
     for (const index of act.parts(values.what)) act.draft.setPart(index, { drained: act.cause });
   },
-  say: (values, speech) => ({ sentence: `Drain ${speech.parts(values.what)}${values.at ? ` at the ${values.at}` : ''}` }),
+  say: (values, speech) => ({
+    sentence: `Drain ${speech.parts(values.what)}${values.at ? ` at the ${values.at}` : ''}`,
+  }),
 });

@@ -5,7 +5,9 @@ import { verb } from '../verb';
 
 /** Control power alone: heaters and valve motors live, compressors still locked out. */
 export const energise = verb({
-  word: 'energise', roles: ['state', 'check'], minutes: [2, 5],
+  word: 'energise',
+  roles: ['state', 'check'],
+  minutes: [2, 5],
   form: { what: first(selection(['controls']), '"controls"'), time: forTime },
   meaning: 'Gives power to heaters and valve motors while compressors stay locked out.',
   example: 'energise controls for 24 h',
@@ -18,5 +20,8 @@ export const energise = verb({
     marks.set('energise controls', act.cause);
     act.draft.set({ marks });
   },
-  say: (values, speech) => ({ sentence: `Give power to ${speech.parts(values.what)} only; compressors stay locked out`, aside: tail(speech, 'for', values.time) }),
+  say: (values, speech) => ({
+    sentence: `Give power to ${speech.parts(values.what)} only; compressors stay locked out`,
+    aside: tail(speech, 'for', values.time),
+  }),
 });

@@ -1,17 +1,25 @@
 import { selection } from '../../plan/selection';
 import { quantity } from '../../plan/terms';
 import { clause, first, needed } from '../../plan/vocabulary';
-import { closedOnly } from '../tests';
-import { dryVacuum } from '../gas';
 import { heldIn } from '../acts';
+import { dryVacuum } from '../gas';
 import { forTime, tail } from '../slots';
+import { closedOnly } from '../tests';
 import { verb } from '../verb';
 
 /** Pumps down to a level. */
 export const evacuate = verb({
-  word: 'evacuate', roles: ['state', 'figure', 'check'], minutes: [30, 120],
-  form: { what: first(selection(['system', 'each open part']), 'parts, sections, or "each open part"'), level: needed(clause('to', quantity('pressure'), 'the level to reach')), time: forTime, within: clause('within', quantity('time'), 'the time that it may take') },
-  meaning: 'Pumps the spaces that the parts hang in down to a level, gauge at the far end. A space between shut valves is not reached.',
+  word: 'evacuate',
+  roles: ['state', 'figure', 'check'],
+  minutes: [30, 120],
+  form: {
+    what: first(selection(['system', 'each open part']), 'parts, sections, or "each open part"'),
+    level: needed(clause('to', quantity('pressure'), 'the level to reach')),
+    time: forTime,
+    within: clause('within', quantity('time'), 'the time that it may take'),
+  },
+  meaning:
+    'Pumps the spaces that the parts hang in down to a level, gauge at the far end. A space between shut valves is not reached.',
   example: 'evacuate each open part to 500 micron',
   perform(values, act) {
     const level = act.quantity(values.level)?.low ?? null;
@@ -19,14 +27,39 @@ export const evacuate = verb({
     const { spaces, open } = closedOnly(act, values.what);
     const whole = act.targets(values.what).some((target) => target.selector.noun === 'system');
     const { graph } = act.draft;
-    const reached = spaces.filter((space) => !whole || spaces.length === 1 || space.parts.some((index) => graph.parts[index]!.kind.port || graph.parts[index]!.ends.some((end) => graph.ends[end]!.valve)));
+    const reached = spaces.filter(
+      (space) =>
+        !whole ||
+        spaces.length === 1 ||
+        space.parts.some(
+          (index) => graph.parts[index]!.kind.port || graph.parts[index]!.ends.some((end) => graph.ends[end]!.valve),
+        ),
+    );
     for (const space of reached) {
       const held = heldIn(act, space);
-      act.draft.fill(space.cells, { gas: 'vacuum', refrigerant: level <= dryVacuum ? null : held.refrigerant, low: level, high: level, liquid: false, since: act.cause });
+      act.draft.fill(space.cells, {
+        gas: 'vacuum',
+        refrigerant: level <= dryVacuum ? null : held.refrigerant,
+        low: level,
+        high: level,
+        liquid: false,
+        since: act.cause,
+      });
       for (const index of space.parts) act.draft.setPart(index, { evacuated: { level, by: act.cause } });
     }
-    act.emit({ type: 'evacuates', spaces: [...reached, ...open], level, missed: spaces.filter((space) => !reached.includes(space)) });
-    if (spaces.length + open.length === 0) act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to pump down' });
+    act.emit({
+      type: 'evacuates',
+      spaces: [...reached, ...open],
+      level,
+      missed: spaces.filter((space) => !reached.includes(space)),
+    });
+    if (spaces.length + open.length === 0)
+      act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to pump down' });
   },
-  say: (values, speech) => ({ sentence: `Evacuate ${speech.parts(values.what)}`, aside: [tail(speech, 'to', values.level).trim(), tail(speech, 'for', values.time).trim()].filter(Boolean).join(', ') }),
+  say: (values, speech) => ({
+    sentence: `Evacuate ${speech.parts(values.what)}`,
+    aside: [tail(speech, 'to', values.level).trim(), tail(speech, 'for', values.time).trim()]
+      .filter(Boolean)
+      .join(', '),
+  }),
 });

@@ -7,27 +7,54 @@ import { verb } from '../verb';
 
 /** Sends solvent through each line. */
 export const flush = verb({
-  word: 'flush', roles: ['state', 'figure', 'check'], minutes: [3, 8],
+  word: 'flush',
+  roles: ['state', 'figure', 'check'],
+  minutes: [3, 8],
   form: {
-    what: first(selection(), 'lines'), with: clause('with', name('solvent'), "a solvent; the plan's if nothing is said"), level: clause('at', quantity('pressure'), 'nitrogen behind the solvent'),
-    time: forTime, into, outdoors, from: clause('from', choice('near end', 'far end'), 'the end that it goes in at'),
+    what: first(selection(), 'lines'),
+    with: clause('with', name('solvent'), "a solvent; the plan's if nothing is said"),
+    level: clause('at', quantity('pressure'), 'nitrogen behind the solvent'),
+    time: forTime,
+    into,
+    outdoors,
+    from: clause('from', choice('near end', 'far end'), 'the end that it goes in at'),
   },
-  meaning: 'Sends a shot of solvent through each line, one line at a time, never in series. Whatever it reaches is wet until the final purge.',
+  meaning:
+    'Sends a shot of solvent through each line, one line at a time, never in series. Whatever it reaches is wet until the final purge.',
   example: 'flush each kept line into container',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
       const line = act.draft.graph.parts[index]!;
-      const flow = follow(act, { medium: 'solvent', purpose: 'flush', line, from: values.from ?? 'near end', level: act.quantity(values.level), time: act.quantity(values.time), container: values.into !== undefined, outdoors: values.outdoors === true, per: false });
+      const flow = follow(act, {
+        medium: 'solvent',
+        purpose: 'flush',
+        line,
+        from: values.from ?? 'near end',
+        level: act.quantity(values.level),
+        time: act.quantity(values.time),
+        container: values.into !== undefined,
+        outdoors: values.outdoors === true,
+        per: false,
+      });
       act.emit(flow);
-      const wetted = flow.outlets.length > 0 ? new Set(flow.outlets.flatMap((outlet) => outlet.chain)) : new Set([index]);
+      const wetted =
+        flow.outlets.length > 0 ? new Set(flow.outlets.flatMap((outlet) => outlet.chain)) : new Set([index]);
       for (const each of wetted) {
         const state = act.draft.part(each);
-        act.draft.setPart(each, { wet: state.wet ?? act.cause, unpurged: act.cause, finalPurge: null, flushes: state.flushes + 1, residue: { oil: null, share: 0, acid: false } });
+        act.draft.setPart(each, {
+          wet: state.wet ?? act.cause,
+          unpurged: act.cause,
+          finalPurge: null,
+          flushes: state.flushes + 1,
+          residue: { oil: null, share: 0, acid: false },
+        });
       }
     }
   },
   say: (values, speech) => ({
     sentence: `Flush with ${values.with?.text ?? 'solvent'}, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
-    aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()].filter(Boolean).join(', '),
+    aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()]
+      .filter(Boolean)
+      .join(', '),
   }),
 });

@@ -1,3 +1,4 @@
+import type { Verb } from '../verb';
 import { acidTest } from './acid-test';
 import { addOil } from './add-oil';
 import { adjust } from './adjust';
@@ -73,7 +74,6 @@ import { visit } from './visit';
 import { watch } from './watch';
 import { weigh } from './weigh';
 import { wrap } from './wrap';
-import type { Verb } from '../verb';
 
 /** Every step verb. A new verb is one file and its line here. */
 export const verbs: readonly Verb[] = [

@@ -5,11 +5,16 @@ import { verb } from '../verb';
 
 /** Looks a line over before it is used again. */
 export const inspect = verb({
-  word: 'inspect', roles: ['state', 'check'], minutes: [5, 15],
+  word: 'inspect',
+  roles: ['state', 'check'],
+  minutes: [5, 15],
   form: { what: first(selection(), 'lines'), for: clause('for', list(thing('WHAT')), 'what to look for') },
-  meaning: 'Looks the parts over before they are used again; a line is not flushed unseen.', example: 'inspect each kept line for low-spots, traps, kinks, wall',
+  meaning: 'Looks the parts over before they are used again; a line is not flushed unseen.',
+  example: 'inspect each kept line for low-spots, traps, kinks, wall',
   perform(values, act) {
     for (const index of act.parts(values.what)) act.draft.setPart(index, { inspected: act.cause });
   },
-  say: (values, speech) => ({ sentence: `Inspect ${speech.parts(values.what)}${values.for ? ` for ${values.for.join(', ')}` : ''}` }),
+  say: (values, speech) => ({
+    sentence: `Inspect ${speech.parts(values.what)}${values.for ? ` for ${values.for.join(', ')}` : ''}`,
+  }),
 });

@@ -6,9 +6,14 @@ import { verb } from '../verb';
 
 /** Puts the plates and labels on. */
 export const labelSystem = verb({
-  word: 'label', roles: ['check', 'sheet'], minutes: [5, 10],
+  word: 'label',
+  roles: ['check', 'sheet'],
+  minutes: [5, 10],
   form: { what: first(selection(['system']), 'what'), on: clause('on', text(), 'a plate of its own') },
-  meaning: 'Puts the new labels on: refrigerant, charge, oil, date.', example: 'label system',
+  meaning: 'Puts the new labels on: refrigerant, charge, oil, date.',
+  example: 'label system',
   perform: (values, act) => markAll(act, act.targets(values.what)),
-  say: (values, speech) => ({ sentence: `Label ${speech.parts(values.what)}: refrigerant, charge, oil, date${values.on ? ` (${values.on})` : ''}` }),
+  say: (values, speech) => ({
+    sentence: `Label ${speech.parts(values.what)}: refrigerant, charge, oil, date${values.on ? ` (${values.on})` : ''}`,
+  }),
 });

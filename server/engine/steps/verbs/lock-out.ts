@@ -4,9 +4,12 @@ import { verb } from '../verb';
 
 /** Power off and locked, for everything or for one machine. */
 export const lockOut = verb({
-  word: 'lock-out', roles: ['state', 'check'], minutes: [3, 10],
+  word: 'lock-out',
+  roles: ['state', 'check'],
+  minutes: [3, 10],
   form: { what: first(selection(['power']), '"power", or one machine') },
-  meaning: 'Switches off, locks and tags, and proves that no voltage is left. Solenoids and regulators under control fall shut.',
+  meaning:
+    'Switches off, locks and tags, and proves that no voltage is left. Solenoids and regulators under control fall shut.',
   example: 'lock-out power',
   perform(values, act) {
     const targets = act.targets(values.what);
@@ -20,5 +23,7 @@ export const lockOut = verb({
     for (const index of parts) lockedOut.set(index, act.cause);
     act.draft.set({ lockedOut });
   },
-  say: (values, speech) => ({ sentence: `Lock out and tag ${speech.parts(values.what)}; prove that no voltage is left` }),
+  say: (values, speech) => ({
+    sentence: `Lock out and tag ${speech.parts(values.what)}; prove that no voltage is left`,
+  }),
 });

@@ -1,17 +1,20 @@
 import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
-import { verb } from '../verb';
 import { ownValveEnds, unitValveEnds } from '../valves';
+import { verb } from '../verb';
 
 /** Opens valves: of the circuit, of a part, of a new unit (which lets its charge in). */
 export const open = verb({
-  word: 'open', roles: ['state', 'check'], minutes: [1, 5],
+  word: 'open',
+  roles: ['state', 'check'],
+  minutes: [1, 5],
   form: {
     what: first(selection(['service-valves', 'expansion-valves', 'valves']), 'valves, or "valves of" a part'),
     by: clause('by', choice('magnet', 'stem', 'hand', 'service-tool'), 'what holds it open'),
   },
-  meaning: 'Opens valves. A solenoid by magnet and a regulator by stem stay open until they are returned to control; "service-valves" lets a new unit\'s charge in.',
+  meaning:
+    'Opens valves. A solenoid by magnet and a regulator by stem stay open until they are returned to control; "service-valves" lets a new unit\'s charge in.',
   example: 'open sol-1, sol-2 by magnet',
   perform(values, act) {
     let done = 0;
@@ -24,11 +27,16 @@ export const open = verb({
         }
         continue;
       }
-      const unitEnds = noun === 'service-valves' ? unitValveEnds(act).filter((end) => act.draft.end(end).valve === 'shut') : [];
+      const unitEnds =
+        noun === 'service-valves' ? unitValveEnds(act).filter((end) => act.draft.end(end).valve === 'shut') : [];
       for (const end of unitEnds) act.draft.setEnd(end, { valve: 'open' });
       if (unitEnds.length > 0) {
         done++;
-        act.emit({ type: 'lets-in', ends: unitEnds, parts: [...new Set(unitEnds.map((end) => act.draft.graph.ends[end]!.part))] });
+        act.emit({
+          type: 'lets-in',
+          ends: unitEnds,
+          parts: [...new Set(unitEnds.map((end) => act.draft.graph.ends[end]!.part))],
+        });
       }
       for (const index of target.parts) {
         const part = act.draft.graph.parts[index]!;
@@ -37,7 +45,8 @@ export const open = verb({
         if (part.kind.shuts) {
           if (state.position !== 'open' || state.heldBy !== (values.by ?? null)) done++;
           act.draft.setPart(index, { position: 'open', heldBy: values.by ?? null });
-        } else if (part.kind.group === 'metering') done++; // A thermostatic valve has nothing to open by hand: it passes.
+        } else if (part.kind.group === 'metering')
+          done++; // A thermostatic valve has nothing to open by hand: it passes.
         else {
           const own = ownValveEnds(act, [index]);
           done += own.filter((end) => act.draft.end(end).valve === 'shut').length;

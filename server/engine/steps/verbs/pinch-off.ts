@@ -6,11 +6,16 @@ import { verb } from '../verb';
 
 /** Pinches a tube shut, as on factory-sealed machines. */
 export const pinchOff = verb({
-  word: 'pinch-off', roles: ['state', 'check'], minutes: [2, 5],
+  word: 'pinch-off',
+  roles: ['state', 'check'],
+  minutes: [2, 5],
   form: { what: first(selection(), 'lines'), ends: atEnds },
-  meaning: 'Pinches a tube shut for good and seals it; a pinched end counts as closed.', example: 'pinch-off process-tube',
+  meaning: 'Pinches a tube shut for good and seals it; a pinched end counts as closed.',
+  example: 'pinch-off process-tube',
   perform(values, act) {
     for (const index of act.parts(values.what)) close(act, endsOf(act, index, values.ends ?? 'far end'), 'pinch', null);
   },
-  say: (values, speech) => ({ sentence: `Pinch off and seal ${speech.parts(values.what)}${values.ends ? ` at ${values.ends}` : ''}` }),
+  say: (values, speech) => ({
+    sentence: `Pinch off and seal ${speech.parts(values.what)}${values.ends ? ` at ${values.ends}` : ''}`,
+  }),
 });

@@ -1,36 +1,62 @@
 import { selection } from '../../plan/selection';
 import { either, name, quantity } from '../../plan/terms';
 import { clause, first, flag, needed } from '../../plan/vocabulary';
-import { closedOnly, levelOf } from '../tests';
 import { forTime } from '../slots';
+import { closedOnly, levelOf } from '../tests';
 import { verb } from '../verb';
 
 /** Nitrogen under pressure, to prove that what was opened is tight. */
 export const pressureTest = verb({
-  word: 'pressure-test', roles: ['state', 'figure', 'check'], minutes: [15, 30],
+  word: 'pressure-test',
+  roles: ['state', 'figure', 'check'],
+  minutes: [15, 30],
   form: {
     what: first(selection(['system', 'each open part']), 'parts, sections, or "each open part"'),
-    level: needed(clause('to', either(quantity('pressure'), name('parameter')), 'the test pressure')), time: forTime,
+    level: needed(clause('to', either(quantity('pressure'), name('parameter')), 'the test pressure')),
+    time: forTime,
     bubbles: flag('bubbles on every joint', 'soap each joint'),
   },
-  meaning: 'Puts dry nitrogen on the spaces that the parts hang in and watches the gauge. A space that is open proves nothing.',
+  meaning:
+    'Puts dry nitrogen on the spaces that the parts hang in and watches the gauge. A space that is open proves nothing.',
   example: 'pressure-test each open part to 450 psig for 30 min',
   perform(values, act) {
     const level = levelOf(act, values.level);
     if (level === null) return;
     const { spaces, open } = closedOnly(act, values.what);
     for (const space of spaces) {
-      act.draft.fill(space.cells, { gas: 'nitrogen', refrigerant: null, low: level, high: level, liquid: false, since: act.cause });
+      act.draft.fill(space.cells, {
+        gas: 'nitrogen',
+        refrigerant: null,
+        low: level,
+        high: level,
+        liquid: false,
+        since: act.cause,
+      });
       for (const index of space.parts) {
         const before = act.draft.part(index).tested;
         if (!before || before.level < level) act.draft.setPart(index, { tested: { level, by: act.cause } });
       }
     }
-    act.emit({ type: 'pressurises', medium: 'nitrogen', level, spaces: [...spaces, ...open], time: act.quantity(values.time), purpose: 'test' });
-    if (spaces.length + open.length === 0) act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to test' });
+    act.emit({
+      type: 'pressurises',
+      medium: 'nitrogen',
+      level,
+      spaces: [...spaces, ...open],
+      time: act.quantity(values.time),
+      purpose: 'test',
+    });
+    if (spaces.length + open.length === 0)
+      act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to test' });
   },
   say: (values, speech) => ({
     sentence: `Pressure test with nitrogen: ${speech.parts(values.what)}${values.bubbles ? '; bubbles on every joint' : ''}`,
-    aside: [values.level ? `to ${'literal' in values.level ? speech.amount(values.level) : speech.parameter(values.level.text)}` : '', values.time ? speech.amount(values.time) : ''].filter(Boolean).join(', '),
+    aside: [
+      values.level
+        ? `to ${'literal' in values.level ? speech.amount(values.level) : speech.parameter(values.level.text)}`
+        : '',
+      values.time ? speech.amount(values.time) : '',
+    ]
+      .filter(Boolean)
+      .join(', '),
   }),
 });

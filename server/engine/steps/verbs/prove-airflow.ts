@@ -5,9 +5,12 @@ import { verb } from '../verb';
 
 /** Makes sure that the air moves. */
 export const proveAirflow = verb({
-  word: 'prove-airflow', roles: ['check', 'sheet'], minutes: [10, 20],
+  word: 'prove-airflow',
+  roles: ['check', 'sheet'],
+  minutes: [10, 20],
   form: { what: first(selection(['system']), 'what') },
-  meaning: 'Makes sure that the air (or the water) moves as it should, before the charge is judged.', example: 'prove-airflow system',
+  meaning: 'Makes sure that the air (or the water) moves as it should, before the charge is judged.',
+  example: 'prove-airflow system',
   perform: (values, act) => markAll(act, act.targets(values.what)),
   say: (values, speech) => ({ sentence: `Prove the airflow of ${speech.parts(values.what)}` }),
 });

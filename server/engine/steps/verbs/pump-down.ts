@@ -7,13 +7,23 @@ import { verb } from '../verb';
 
 /** Lets the compressor draw the charge into condenser and receiver. */
 export const pumpDown = verb({
-  word: 'pump-down', roles: ['state', 'figure', 'check'], minutes: [10, 30],
-  form: { what: maybe(selection(['system']), 'the system'), into: clause('into', name('part'), 'the receiver or condenser that holds it'), level: toPressure },
-  meaning: 'Lets the compressor draw the charge into condenser or receiver. What is behind the shut valve is low then, not empty: it is still recovered.',
+  word: 'pump-down',
+  roles: ['state', 'figure', 'check'],
+  minutes: [10, 30],
+  form: {
+    what: maybe(selection(['system']), 'the system'),
+    into: clause('into', name('part'), 'the receiver or condenser that holds it'),
+    level: toPressure,
+  },
+  meaning:
+    'Lets the compressor draw the charge into condenser or receiver. What is behind the shut valve is low then, not empty: it is still recovered.',
   example: 'pump-down system into receiver to 0 psig',
   perform(_values, act) {
     if (!act.draft.now().running) act.emit({ type: 'no-effect', why: 'the compressor does not run' });
     mark(act, 'pump-down');
   },
-  say: (values, speech) => ({ sentence: `Pump down${values.into ? ` into ${values.into.text}` : ''}`, aside: tail(speech, 'to', values.level) }),
+  say: (values, speech) => ({
+    sentence: `Pump down${values.into ? ` into ${values.into.text}` : ''}`,
+    aside: tail(speech, 'to', values.level),
+  }),
 });

@@ -7,14 +7,34 @@ import { verb } from '../verb';
 
 /** Drives solvent out with nitrogen. A strong and long enough purge takes the last of it. */
 export const purge = verb({
-  word: 'purge', roles: ['state', 'figure', 'check'], minutes: [1, 4],
-  form: { what: first(selection(), 'lines'), level: atPressure, time: forTime, into, outdoors, from: clause('from', choice('near end', 'far end'), 'the end that it is let in at') },
-  meaning: 'Drives solvent out of each line with nitrogen, one line at a time. At the common 100 psig and ten volume changes, or for half an hour, it leaves the line dry.',
+  word: 'purge',
+  roles: ['state', 'figure', 'check'],
+  minutes: [1, 4],
+  form: {
+    what: first(selection(), 'lines'),
+    level: atPressure,
+    time: forTime,
+    into,
+    outdoors,
+    from: clause('from', choice('near end', 'far end'), 'the end that it is let in at'),
+  },
+  meaning:
+    'Drives solvent out of each line with nitrogen, one line at a time. At the common 100 psig and ten volume changes, or for half an hour, it leaves the line dry.',
   example: 'purge each kept line at 100 psig for 60 s into container',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
       const line = act.draft.graph.parts[index]!;
-      const flow = follow(act, { medium: 'nitrogen', purpose: 'purge', line, from: values.from ?? 'near end', level: act.quantity(values.level), time: act.quantity(values.time), container: values.into !== undefined, outdoors: values.outdoors === true, per: typeof act.step.values['per'] === 'string' });
+      const flow = follow(act, {
+        medium: 'nitrogen',
+        purpose: 'purge',
+        line,
+        from: values.from ?? 'near end',
+        level: act.quantity(values.level),
+        time: act.quantity(values.time),
+        container: values.into !== undefined,
+        outdoors: values.outdoors === true,
+        per: typeof act.step.values['per'] === 'string',
+      });
       act.emit(flow);
       for (const each of new Set(flow.outlets.flatMap((outlet) => outlet.chain))) {
         const state = act.draft.part(each);
@@ -25,6 +45,8 @@ export const purge = verb({
   },
   say: (values, speech) => ({
     sentence: `Purge with nitrogen, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
-    aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()].filter(Boolean).join(', '),
+    aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()]
+      .filter(Boolean)
+      .join(', '),
   }),
 });

@@ -6,9 +6,39 @@ import { verb } from '../verb';
 
 /** Takes a reading. */
 export const readStep = verb({
-  word: 'read', roles: ['check', 'sheet'], minutes: [2, 10],
-  form: { what: first(selection(['pressures', 'superheat', 'subcooling', 'amps', 'temperature-split', 'pressure-drop'], true), 'what'), on: clause('on', name('part'), 'which machine'), zone: clause('per', choice('zone'), 'for each zone'), most: clause('at most', quantity('pressure-difference', 'temperature-difference', 'pressure', 'temperature'), 'the limit'), least: clause('at least', quantity('pressure-difference', 'temperature-difference', 'pressure', 'temperature'), 'the limit'), after: clause('after', quantity('time'), 'how long it has run') },
-  meaning: 'Takes readings, against a limit where one is stated.', example: 'read pressure-drop of suction-drier, at most 4 psi',
+  word: 'read',
+  roles: ['check', 'sheet'],
+  minutes: [2, 10],
+  form: {
+    what: first(
+      selection(['pressures', 'superheat', 'subcooling', 'amps', 'temperature-split', 'pressure-drop'], true),
+      'what',
+    ),
+    on: clause('on', name('part'), 'which machine'),
+    zone: clause('per', choice('zone'), 'for each zone'),
+    most: clause(
+      'at most',
+      quantity('pressure-difference', 'temperature-difference', 'pressure', 'temperature'),
+      'the limit',
+    ),
+    least: clause(
+      'at least',
+      quantity('pressure-difference', 'temperature-difference', 'pressure', 'temperature'),
+      'the limit',
+    ),
+    after: clause('after', quantity('time'), 'how long it has run'),
+  },
+  meaning: 'Takes readings, against a limit where one is stated.',
+  example: 'read pressure-drop of suction-drier, at most 4 psi',
   perform: (values, act) => markAll(act, act.targets(values.what)),
-  say: (values, speech) => ({ sentence: `Read ${speech.parts(values.what)}${values.on ? ` on ${values.on.text}` : ''}${values.zone ? ' for each zone' : ''}`, aside: [values.most ? `at most ${speech.amount(values.most)}` : '', values.least ? `at least ${speech.amount(values.least)}` : '', values.after ? `after ${speech.amount(values.after)}` : ''].filter(Boolean).join(', ') }),
+  say: (values, speech) => ({
+    sentence: `Read ${speech.parts(values.what)}${values.on ? ` on ${values.on.text}` : ''}${values.zone ? ' for each zone' : ''}`,
+    aside: [
+      values.most ? `at most ${speech.amount(values.most)}` : '',
+      values.least ? `at least ${speech.amount(values.least)}` : '',
+      values.after ? `after ${speech.amount(values.after)}` : '',
+    ]
+      .filter(Boolean)
+      .join(', '),
+  }),
 });

@@ -1,16 +1,23 @@
+import { spaces } from '../../circuit/spaces';
 import { selection } from '../../plan/selection';
 import { quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
-import { spaces } from '../../circuit/spaces';
 import { outdoors } from '../slots';
 import { verb } from '../verb';
 
 /** Lets nitrogen down to the atmosphere. */
 export const release = verb({
-  word: 'release', roles: ['state', 'check'], minutes: [5, 15],
-  form: { what: first(selection(['nitrogen']), '"nitrogen", or the parts that it is let out of'), to: clause('to', quantity('pressure'), 'what is left in'), outdoors },
-  meaning: 'Lets nitrogen down, slowly; with no parts named, from every section that it stands in, also behind shut valves.',
+  word: 'release',
+  roles: ['state', 'check'],
+  minutes: [5, 15],
+  form: {
+    what: first(selection(['nitrogen']), '"nitrogen", or the parts that it is let out of'),
+    to: clause('to', quantity('pressure'), 'what is left in'),
+    outdoors,
+  },
+  meaning:
+    'Lets nitrogen down, slowly; with no parts named, from every section that it stands in, also behind shut valves.',
   example: 'release nitrogen outdoors',
   perform(values, act) {
     const named = act.parts(values.what);
@@ -29,5 +36,8 @@ export const release = verb({
     if (under.length === 0) act.emit({ type: 'no-effect', why: 'no nitrogen stands under pressure there' });
     act.emit({ type: 'lets-down', spaces: under, levels, outdoors: values.outdoors === true });
   },
-  say: (values, speech) => ({ sentence: `Release ${speech.parts(values.what)} slowly${values.outdoors ? ', outdoors' : ''}`, ...(values.to ? { aside: `to ${speech.amount(values.to)}` } : {}) }),
+  say: (values, speech) => ({
+    sentence: `Release ${speech.parts(values.what)} slowly${values.outdoors ? ', outdoors' : ''}`,
+    ...(values.to ? { aside: `to ${speech.amount(values.to)}` } : {}),
+  }),
 });

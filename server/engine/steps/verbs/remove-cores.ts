@@ -5,9 +5,12 @@ import { verb } from '../verb';
 
 /** Takes the cores out of a drier shell. */
 export const removeCores = verb({
-  word: 'remove-cores', roles: ['state', 'check'], minutes: [10, 20],
+  word: 'remove-cores',
+  roles: ['state', 'check'],
+  minutes: [10, 20],
   form: { what: first(selection(), 'driers') },
-  meaning: "Takes a drier's cores out and closes the shell again. The shell is open while it is done.", example: 'remove-cores suction-drier',
+  meaning: "Takes a drier's cores out and closes the shell again. The shell is open while it is done.",
+  example: 'remove-cores suction-drier',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
       breach(act, index, 'undone');

@@ -5,7 +5,9 @@ import { verb } from '../verb';
 
 /** Takes parts off and away. */
 export const remove = verb({
-  word: 'remove', roles: ['state', 'check'], minutes: [15, 60],
+  word: 'remove',
+  roles: ['state', 'check'],
+  minutes: [15, 60],
   form: { what: first(selection(['old equipment']), 'parts, or "old equipment"') },
   meaning: 'Takes parts off. What stood between them and their neighbours is open from then on.',
   example: 'remove old equipment',

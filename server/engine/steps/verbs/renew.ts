@@ -5,14 +5,19 @@ import { verb } from '../verb';
 
 /** Renews wearing parts: seals, valve cores, a sight glass. */
 export const renew = verb({
-  word: 'renew', roles: ['state', 'check'], minutes: [15, 45],
+  word: 'renew',
+  roles: ['state', 'check'],
+  minutes: [15, 45],
   form: { what: first(selection(['seals', 'cores', 'strainers'], true), 'seals, cores, or parts of the circuit') },
-  meaning: 'Renews wearing parts. A part of the circuit that is renewed is open while it is done.', example: 'renew seals, cores, sight-glass',
+  meaning: 'Renews wearing parts. A part of the circuit that is renewed is open while it is done.',
+  example: 'renew seals, cores, sight-glass',
   perform(values, act) {
     const targets = act.targets(values.what);
     for (const index of targets.flatMap((target) => target.parts)) {
       breach(act, index, 'undone');
-      act.draft.setPart(index, { mounted: act.draft.graph.parts[index]!.standing === 'new' ? 'new' : act.draft.part(index).mounted });
+      act.draft.setPart(index, {
+        mounted: act.draft.graph.parts[index]!.standing === 'new' ? 'new' : act.draft.part(index).mounted,
+      });
     }
     markAll(act, targets);
   },

@@ -5,9 +5,12 @@ import { verb } from '../verb';
 
 /** New cores into a drier shell. */
 export const replaceCores = verb({
-  word: 'replace-cores', roles: ['state', 'check'], minutes: [10, 20],
+  word: 'replace-cores',
+  roles: ['state', 'check'],
+  minutes: [10, 20],
   form: { what: first(selection(), 'driers') },
-  meaning: 'Puts new cores into a drier shell. The shell is open while it is done.', example: 'replace-cores suction-drier',
+  meaning: 'Puts new cores into a drier shell. The shell is open while it is done.',
+  example: 'replace-cores suction-drier',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
       breach(act, index, 'undone');

@@ -4,7 +4,9 @@ import { verb } from '../verb';
 
 /** Puts power, or what a bypass put out of action, back. */
 export const restore = verb({
-  word: 'restore', roles: ['state', 'check'], minutes: [2, 10],
+  word: 'restore',
+  roles: ['state', 'check'],
+  minutes: [2, 10],
   form: { what: first(selection(['power', 'controls'], true), '"power", or what was bypassed') },
   meaning: 'Gives the power back, or puts back what a bypass put out of action. Driven valves return to their control.',
   example: 'restore power',
@@ -15,10 +17,12 @@ export const restore = verb({
         act.draft.set({ power: 'on', powerBy: act.cause, lockedOut: new Map() });
         act.emit({ type: 'powers', to: 'on' });
         act.draft.graph.parts.forEach((part, index) => {
-          if (part.kind.shuts === 'driven' && act.draft.part(index).heldBy === null) act.draft.setPart(index, { position: 'control' });
+          if (part.kind.shuts === 'driven' && act.draft.part(index).heldBy === null)
+            act.draft.setPart(index, { position: 'control' });
         });
       } else {
-        const names = target.thing !== null ? [target.thing] : target.parts.map((index) => act.draft.graph.parts[index]!.name);
+        const names =
+          target.thing !== null ? [target.thing] : target.parts.map((index) => act.draft.graph.parts[index]!.name);
         if (!names.some((name) => bypassed.has(name)) && !act.draft.now().lockedOut.size) {
           act.emit({ type: 'no-effect', why: `nothing put ${names.join(', ')} out of action before` });
         }

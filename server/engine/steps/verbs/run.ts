@@ -5,9 +5,12 @@ import { verb } from '../verb';
 
 /** Lets a machine run for a while, so that oil mixes or readings settle. */
 export const run = verb({
-  word: 'run', roles: ['state', 'check'], minutes: [2, 5],
+  word: 'run',
+  roles: ['state', 'check'],
+  minutes: [2, 5],
   form: { what: first(selection(['system']), 'the system or one machine'), time: forTime },
-  meaning: 'Lets a machine run for a while, so that oil mixes or readings settle.', example: 'run comp-a for 24 h',
+  meaning: 'Lets a machine run for a while, so that oil mixes or readings settle.',
+  example: 'run comp-a for 24 h',
   perform(values, act) {
     act.emit({ type: 'starts', mode: null });
     const lockedOut = new Map(act.draft.now().lockedOut);

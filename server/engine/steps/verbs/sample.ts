@@ -5,9 +5,12 @@ import { verb } from '../verb';
 
 /** Takes a sample of the oil. */
 export const sample = verb({
-  word: 'sample', roles: ['check', 'sheet'], minutes: [5, 10],
+  word: 'sample',
+  roles: ['check', 'sheet'],
+  minutes: [5, 10],
   form: { what: first(selection(['oil', 'refrigerant'], true), 'what') },
-  meaning: 'Takes a sample, of oil or of refrigerant.', example: 'sample oil',
+  meaning: 'Takes a sample, of oil or of refrigerant.',
+  example: 'sample oil',
   perform: (values, act) => markAll(act, act.targets(values.what)),
   say: (values, speech) => ({ sentence: `Take a sample: ${speech.parts(values.what)}` }),
 });

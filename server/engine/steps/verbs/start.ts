@@ -5,9 +5,15 @@ import { verb } from '../verb';
 
 /** Lets the system run. */
 export const start = verb({
-  word: 'start', roles: ['state', 'check'], minutes: [5, 15],
-  form: { what: first(selection(['system']), 'the system or one machine'), mode: clause('in', choice('cooling', 'heating', 'hot-gas', 'defrost'), 'which way') },
-  meaning: 'Starts the system, or turns it round while it runs.', example: 'start system in cooling',
+  word: 'start',
+  roles: ['state', 'check'],
+  minutes: [5, 15],
+  form: {
+    what: first(selection(['system']), 'the system or one machine'),
+    mode: clause('in', choice('cooling', 'heating', 'hot-gas', 'defrost'), 'which way'),
+  },
+  meaning: 'Starts the system, or turns it round while it runs.',
+  example: 'start system in cooling',
   perform(values, act) {
     act.emit({ type: 'starts', mode: values.mode ?? null });
     act.draft.set({ running: true });
@@ -15,5 +21,7 @@ export const start = verb({
     marks.set(`start ${values.mode ?? 'system'}`, act.cause);
     act.draft.set({ marks });
   },
-  say: (values, speech) => ({ sentence: `Start ${speech.parts(values.what)}${values.mode ? ` in ${values.mode}` : ''}` }),
+  say: (values, speech) => ({
+    sentence: `Start ${speech.parts(values.what)}${values.mode ? ` in ${values.mode}` : ''}`,
+  }),
 });

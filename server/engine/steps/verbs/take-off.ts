@@ -4,13 +4,22 @@ import { first } from '../../plan/vocabulary';
 import { uncover } from '../acts';
 import { verb } from '../verb';
 
-const closures: Readonly<Record<string, Closure['kind']>> = { chokes: 'choke', caps: 'cap', plugs: 'plug', tapes: 'tape', swabs: 'swab' };
+const closures: Readonly<Record<string, Closure['kind']>> = {
+  chokes: 'choke',
+  caps: 'cap',
+  plugs: 'plug',
+  tapes: 'tape',
+  swabs: 'swab',
+};
 
 /** Takes chokes and the like off, wherever they are. */
 export const takeOffClosures = verb({
-  word: 'take-off', roles: ['state', 'check'], minutes: [1, 3],
+  word: 'take-off',
+  roles: ['state', 'check'],
+  minutes: [1, 3],
   form: { what: first(selection(['chokes', 'caps', 'plugs']), '"chokes", "caps", or parts whose closures come off') },
-  meaning: 'Takes chokes, caps or plugs off, all of them or those of the named parts.', example: 'take-off chokes',
+  meaning: 'Takes chokes, caps or plugs off, all of them or those of the named parts.',
+  example: 'take-off chokes',
   perform(values, act) {
     let count = 0;
     for (const target of act.targets(values.what)) {

@@ -7,11 +7,22 @@ import { verb } from '../verb';
 
 /** Tape over an open end, with a hole or without. */
 export const tape = verb({
-  word: 'tape', roles: ['state', 'figure', 'check'], minutes: [1, 2],
-  form: { what: first(selection(), 'lines'), ends: atEnds, opening: clause('leaving', quantity('length'), 'the hole in it') },
-  meaning: 'Tape over an open end; with a hole in it, it serves as a crimp for a light flush.', example: 'tape suction-line at far end, leaving 1/4 in',
-  perform(values, act) {
-    for (const index of act.parts(values.what)) close(act, endsOf(act, index, values.ends ?? 'far end'), 'tape', act.quantity(values.opening)?.low ?? null);
+  word: 'tape',
+  roles: ['state', 'figure', 'check'],
+  minutes: [1, 2],
+  form: {
+    what: first(selection(), 'lines'),
+    ends: atEnds,
+    opening: clause('leaving', quantity('length'), 'the hole in it'),
   },
-  say: (values, speech) => ({ sentence: `Tape ${speech.parts(values.what)} at ${values.ends ?? 'far end'}`, aside: tail(speech, 'hole', values.opening) }),
+  meaning: 'Tape over an open end; with a hole in it, it serves as a crimp for a light flush.',
+  example: 'tape suction-line at far end, leaving 1/4 in',
+  perform(values, act) {
+    for (const index of act.parts(values.what))
+      close(act, endsOf(act, index, values.ends ?? 'far end'), 'tape', act.quantity(values.opening)?.low ?? null);
+  },
+  say: (values, speech) => ({
+    sentence: `Tape ${speech.parts(values.what)} at ${values.ends ?? 'far end'}`,
+    aside: tail(speech, 'hole', values.opening),
+  }),
 });

@@ -1,0 +1,122 @@
+import type { Cause, Plant } from '../circuit/state';
+import type { Edit, Related, Severity } from '../finding';
+import type { Bound, Span } from '../plan/bind';
+import type { Plan } from '../plan/plan';
+import type { Step } from '../plan/step';
+import type { PlanView } from '../snapshot';
+import type { Event } from '../steps/events';
+import type { Entry } from '../walk/walk';
+
+/** How a rule is known: the page says it, and a rule of thumb stays silent where a maker's sheet is cited. */
+export type Ground = 'law' | 'published' | 'practice' | 'memory';
+
+/**
+ * A small plan for a check's page, run as a test. `steps` stands in the base plan's steps; in the wrong one, the line at which
+ * the finding must stand ends with `# <- here`. `plan` adds or replaces statements of the plan's own block, by their word.
+ */
+export interface Example {
+  readonly base: 'split' | 'heat-pump' | 'rack' | 'ductless';
+  readonly steps?: string;
+  readonly plan?: string;
+}
+
+/** One check: one file, with its manual page and two examples that run as tests. */
+export interface Check {
+  readonly name: string;
+  readonly severity: Severity;
+  readonly title: string;
+  /** What it means, and why the trade cares; whole sentences. */
+  readonly meaning: string;
+  readonly why: string;
+  readonly source: string;
+  readonly ground: Ground;
+  /** The gravest cannot be accepted away. */
+  readonly acceptable: boolean;
+  /** What it looks at. A check of words alone says why in its file. */
+  readonly reads: 'state' | 'figure' | 'words';
+  readonly wrong: Example;
+  readonly right: Example;
+  /** Looks at one walked step; must depend on the entry and the plan's head alone, since its result is kept with the entry. */
+  step?(here: Here): void;
+  /** Looks at the plan as a whole. */
+  plan?(whole: Whole): void;
+}
+
+/** Names steps and parts as people know them at the moment of reading, not of walking. */
+export interface Say {
+  /** "step 14 (evacuate each open part)". */
+  step(cause: Cause | null): string;
+  part(index: number): string;
+  parts(indexes: readonly number[]): string;
+}
+
+export interface RelatedTo {
+  readonly message: string | ((say: Say) => string);
+  /** The step that left it so, a part of the circuit, or any statement. */
+  readonly cause?: Cause | null;
+  readonly part?: number;
+  readonly bound?: Bound;
+  readonly file?: string;
+  readonly span?: Span;
+}
+
+/** A way out. `edits` is called when the finding is shown, with places as they are then. */
+export interface WayOut {
+  readonly title: string;
+  readonly safe?: boolean;
+  readonly edits: (mend: Mend) => readonly Edit[];
+}
+
+/** Makes edits in the plan's text. */
+export interface Mend {
+  /** A new line before or after a step, indented as it is. */
+  insertBefore(step: Step, line: string): Edit | null;
+  insertAfter(step: Step, line: string): Edit | null;
+  /** Takes a step's whole statement out. */
+  remove(step: Step): Edit | null;
+  /** Replaces what a slot of the step says, its key included. */
+  replace(step: Step, slot: string, text: string): Edit | null;
+  /** Adds a clause at the end of the step's line. */
+  append(step: Step, text: string): Edit | null;
+}
+
+export interface Report {
+  readonly message: string | ((say: Say) => string);
+  /** A slot of the step's form: the finding stands at it; else at the step's word. */
+  readonly slot?: string;
+  readonly severity?: Severity;
+  readonly related?: readonly RelatedTo[];
+  readonly fixes?: readonly WayOut[];
+  /** Findings of one check with the same root are one: the first, with the others as related places. */
+  readonly root?: unknown;
+}
+
+/** What a step check sees. */
+export interface Here {
+  readonly plan: Plan;
+  readonly entry: Entry;
+  readonly step: Step;
+  readonly before: Plant;
+  readonly after: Plant;
+  /** The step's events of one type. */
+  events<T extends Event['type']>(type: T): readonly Extract<Event, { type: T }>[];
+  /** Whether the step cites the maker's sheet for its limits. */
+  readonly per: string | null;
+  report(report: Report): void;
+}
+
+/** What a plan check sees. */
+export interface Whole {
+  readonly view: PlanView;
+  readonly plan: Plan;
+  readonly entries: readonly Entry[];
+  /** At a step. */
+  report(entry: Entry, report: Report): void;
+  /** At any statement of the plan's file (or another). */
+  reportAt(bound: Bound, span: Span, report: Omit<Report, 'slot'>, file?: string): void;
+  /** At a part's statement in the circuit. */
+  reportPart(part: number, report: Omit<Report, 'slot'>): void;
+}
+
+export const defineCheck = (check: Check): Check => check;
+export type { Related };
