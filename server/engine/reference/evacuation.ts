@@ -5,8 +5,8 @@ export const finalLevel = fact(
   'pressure',
   500 * micron,
   500 * micron,
-  'deep-vacuum training page: at most 500 micron',
-  'published',
+  'at most 500 micron: common practice (a training page; no authority)',
+  'practice',
 );
 export const guideSpecificationLevel = fact(
   'pressure',

@@ -76,6 +76,7 @@ import { trapVolume } from './trap-volume';
 import { tubeBore } from './tube-bore';
 import { tubeMass } from './tube-mass';
 import { tubeWorkingPressure } from './tube-working-pressure';
+import { tubeWorkingPressureEuropean } from './tube-working-pressure-european';
 import { vacuumBreakNitrogen } from './vacuum-break-nitrogen';
 import { waterBoiling } from './water-boiling';
 import { wettedArea } from './wetted-area';
@@ -88,6 +89,7 @@ export const relations: readonly AnyRelation[] = [
   wettedArea,
   tubeMass,
   tubeWorkingPressure,
+  tubeWorkingPressureEuropean,
   saturationBubblePressure,
   saturationDewPressure,
   saturationLiquidDensity,
@@ -249,6 +251,7 @@ export {
   tubeBore,
   tubeMass,
   tubeWorkingPressure,
+  tubeWorkingPressureEuropean,
   vacuumBreakNitrogen,
   waterBoiling,
   wettedArea,
