@@ -81,7 +81,7 @@ export function faultFinding(fault: TermFault, bound: Bound, file: string): Find
 /** A stated quantity at the site's atmosphere (Pa); null where it is missing or cannot be. */
 export function stated(bound: Bound | undefined, slot: string, atmosphere: number, gather?: Gather): Stated | null {
   const amount = bound?.values[slot] as Amount | undefined;
-  if (!bound || !amount || !amount.literal) return null;
+  if (!bound || !amount?.literal) return null;
   const quantity = toQuantity(amount.literal, amount.kind, atmosphere);
   const span = { from: amount.from, to: amount.to };
   if (isProblem(quantity)) {

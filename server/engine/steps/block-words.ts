@@ -62,7 +62,7 @@ export const blockWords = [
       label: needed(clause('back to', name('label'), 'a labelled step before this one')),
       most: clause('at most', count(), 'how often'),
       times: flag('times', 'rounds'),
-      then: maybe(text(), 'what then'),
+      afterwards: maybe(text(), 'what then'),
     },
     meaning: 'Where the crew goes back to if the step fails, after letting down what it put in.',
     example: 'if-fails back to evacuate, at most 3 times',

@@ -11,7 +11,7 @@ export const energise = verb({
   form: { what: first(selection(['controls']), '"controls"'), time: forTime },
   meaning: 'Gives power to heaters and valve motors while compressors stay locked out.',
   example: 'energise controls for 24 h',
-  perform(values, act) {
+  perform(_values, act) {
     if (act.draft.now().power !== 'on') {
       act.draft.set({ power: 'controls', powerBy: act.cause });
       act.emit({ type: 'powers', to: 'controls' });
