@@ -229,15 +229,28 @@ const indented = (text: string, by: string): string =>
     .map((line) => (line === '' ? line : by + line))
     .join('\n');
 
-/** The whole text of an example: its base with the example's steps and statements in it. */
+/** The whole text of an example: its base with the example's steps and statements in it. Throws where a text to be put differently is missing. */
 export function exampleText(example: Example): string {
   const base = bases[example.base];
   const own = splitStatements(example.plan ?? '');
   const replaced = new Set(own.map(wordOf));
   const statements = [...base.statements.filter((each) => !replaced.has(wordOf(each))), ...own];
-  const body = [...statements, `steps {\n${indented(example.steps ?? base.steps, '  ')}\n}`];
-  return `${materials}\nplan example "Example" {\n${body.map((each) => indented(each, '  ')).join('\n')}\n}\n`;
+  // A plan that follows a standard takes its steps from there.
+  const steps = example.steps ?? (replaced.has('follows') ? null : base.steps);
+  const body = steps === null ? statements : [...statements, `steps {\n${indented(steps, '  ')}\n}`];
+  const declared = splitStatements(example.file ?? '');
+  const names = new Set(declared.map(headOf));
+  const before = [...splitStatements(materials).filter((each) => !names.has(headOf(each))), ...declared];
+  let text = `${before.join('\n\n')}\n\nplan example "Example" {\n${body.map((each) => indented(each, '  ')).join('\n')}\n}\n`;
+  if (example.after) text += `\n${example.after}\n`;
+  for (const [from, by] of example.instead ?? []) {
+    if (!text.includes(from)) throw new Error(`The example has no "${from}".`);
+    text = text.replace(from, () => by);
+  }
+  return text;
 }
+
+const headOf = (statement: string): string => statement.split(/\s+/, 2).join(' ');
 
 /** Cuts a text into its top statements, by braces. */
 function splitStatements(text: string): string[] {

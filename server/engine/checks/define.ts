@@ -18,6 +18,12 @@ export interface Example {
   readonly base: 'split' | 'heat-pump' | 'rack' | 'ductless';
   readonly steps?: string;
   readonly plan?: string;
+  /** Declarations of the file that stand before the plan; they replace those of the same kind and name. */
+  readonly file?: string;
+  /** A record or the like that stands behind the plan. */
+  readonly after?: string;
+  /** Texts of the whole example that are put differently, so that an example shows only what it is about. */
+  readonly instead?: readonly (readonly [text: string, by: string])[];
 }
 
 /** One check: one file, with its manual page and two examples that run as tests. */
