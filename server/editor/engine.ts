@@ -1,33 +1,13 @@
-import type { Tree } from '../../grammar/tree';
-import type { Finding } from '../engine/finding';
+import type { Snapshot as EngineSnapshot } from '../engine/snapshot';
+import type { Workspace as EngineWorkspace } from '../engine/workspace';
 
-/** What the editor asks of the engine. Paths are relative to the workspace folder, with `/` between names. */
-export interface Workspace {
-  /** Puts a file in whole; null says that the file is known not to be there. */
-  setFile(path: string, text: string | null): void;
-  /** Changes a file. Offsets count in UTF-16 units of the text before the change. */
-  edit(path: string, changes: readonly TextChange[]): void;
-  removeFile(path: string): void;
-  /** Files that a `use` asks for and that nobody has put in or declared missing. */
-  wanted(): readonly string[];
+export type { BoundFile, PlanView, SourceFile } from '../engine/snapshot';
+export type { TextChange } from '../engine/workspace';
+
+/** What the editor asks of a snapshot. Paths are relative to the workspace folder, with `/` between names. */
+export type Snapshot = Pick<EngineSnapshot, keyof EngineSnapshot>;
+
+/** What the editor asks of the engine; a test of the frame puts something simpler in its place. */
+export interface Workspace extends Omit<Pick<EngineWorkspace, keyof EngineWorkspace>, 'snapshot'> {
   snapshot(): Snapshot;
-}
-
-export interface TextChange {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
-}
-
-/** All files at one moment, and what follows from them. */
-export interface Snapshot {
-  readonly paths: readonly string[];
-  file(path: string): SourceFile | undefined;
-  findings(path: string): readonly Finding[];
-}
-
-export interface SourceFile {
-  readonly path: string;
-  readonly text: string;
-  readonly tree: Tree;
 }

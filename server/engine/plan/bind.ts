@@ -25,13 +25,13 @@ export interface Bound {
 const end = (token: Token): number => token.at + token.text.length;
 
 /** The name under which a slot's value stands, with its key cut into words; made once a form. */
-interface Key {
+export interface Key {
   readonly name: string;
   readonly slot: Slot;
   readonly words: readonly string[];
 }
 const keysOf = new WeakMap<Form, readonly Key[]>();
-function keys(form: Form): readonly Key[] {
+export function keys(form: Form): readonly Key[] {
   let found = keysOf.get(form);
   if (!found) {
     found = Object.entries(form)
@@ -44,7 +44,7 @@ function keys(form: Form): readonly Key[] {
 }
 
 /** The slot whose key begins at a token, if what follows can be its term. */
-function keyAt(forms: readonly Form[], tokens: readonly Token[], index: number): Key | undefined {
+export function keyAt(forms: readonly Form[], tokens: readonly Token[], index: number): Key | undefined {
   let likely: Key | undefined;
   let weak: Key | undefined;
   for (const form of forms) {

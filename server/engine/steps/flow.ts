@@ -4,7 +4,7 @@ import { cellOf, hasGap, partOfCell, spaces, way } from '../circuit/spaces';
 import { standardTemperature } from '../properties';
 import type { Quantity } from '../quantity';
 import { psi } from '../reference/table-units';
-import { nitrogenDensity, purgeThrough } from '../takeoff/gas-flow';
+import { nitrogenDensity, purgeThrough } from '../properties/gas-flow';
 import type { Flow } from './events';
 import type { Act } from './verb';
 

@@ -1,4 +1,4 @@
-import { nitrogen } from '../properties';
+import { nitrogen } from './gas';
 import { nitrogenGasConstant, nitrogenHeatRatio } from '../reference/nitrogen-practice';
 import { frictionFactor } from './friction';
 
