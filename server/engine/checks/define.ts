@@ -82,6 +82,8 @@ export interface Mend {
   remove(step: Step): Edit | null;
   /** Replaces what a slot of the step says, its key included. */
   replace(step: Step, slot: string, text: string): Edit | null;
+  /** Puts a text in place of a stretch of the step's statement. */
+  write(step: Step, from: number, to: number, text: string): readonly Edit[];
   /** Adds a clause at the end of the step's line. */
   append(step: Step, text: string): Edit | null;
 }

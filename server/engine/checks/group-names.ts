@@ -1,4 +1,21 @@
 import type { Check } from './define';
+import { backToNowhere } from './rules/back-to-nowhere';
+import { departureWithoutReason } from './rules/departure-without-reason';
+import { duplicateLabel } from './rules/duplicate-label';
+import { idleDeparture } from './rules/idle-departure';
+import { parameterMissing } from './rules/parameter-missing';
+import { standardNotForKind } from './rules/standard-not-for-kind';
+import { standardRevision } from './rules/standard-revision';
+import { unknownName } from './rules/unknown-name';
 
 /** Names, references and revisions: what binding alone cannot see. */
-export const nameChecks: readonly Check[] = [];
+export const nameChecks: readonly Check[] = [
+  unknownName,
+  backToNowhere,
+  duplicateLabel,
+  parameterMissing,
+  standardRevision,
+  standardNotForKind,
+  departureWithoutReason,
+  idleDeparture,
+];

@@ -30,6 +30,7 @@ export function mendIn(plan: Plan): Mend {
       const span = step.spans[slot];
       return span && own(step) && step.values === step.bound.values ? at(step, span.from, span.to, text) : null;
     },
+    write: (step, from, to, text) => (own(step) ? [at(step, from, to, text)] : []),
     append(step, text) {
       if (!own(step)) return null;
       const last = [...step.bound.item.head].reverse().find((token) => !isSpare(token));

@@ -1,0 +1,51 @@
+import { eachStep, type Step } from '../../plan/step';
+import { defineCheck } from '../define';
+
+/** Two steps of one label. It reads labels: they are all that departures and records have to point with. */
+export const duplicateLabel = defineCheck({
+  name: 'duplicate-label',
+  severity: 'error',
+  title: 'Two steps bear one label',
+  acceptable: false,
+  reads: 'words',
+  ground: 'practice',
+  meaning: 'A label stands before more than one step of the plan as it will be done.',
+  why: 'A departure, a failed test or a record that names it could mean either step.',
+  source: 'how plans are read',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['  recover system', '  first: recover system'],
+      ['  prove-zero system', '  first: prove-zero system # <- here'],
+    ],
+  },
+  right: { base: 'split', instead: [['  recover system', '  first: recover system']] },
+  plan(whole) {
+    const seen = new Map<string, Step>();
+    for (const step of eachStep(whole.plan.steps)) {
+      if (!step.label) continue;
+      const first = seen.get(step.label);
+      if (!first) {
+        seen.set(step.label, step);
+        continue;
+      }
+      const { label } = step.bound;
+      whole.reportAt(
+        step.bound,
+        label ?? { from: 0, to: 1 },
+        {
+          message: `"${step.label}" is the label of an earlier step too (${first.text}): a record or a step that goes back to it cannot tell them apart, so give this one its own.`,
+          related: [
+            {
+              bound: first.bound,
+              file: first.file,
+              ...(first.bound.label && { span: first.bound.label }),
+              message: 'the first one',
+            },
+          ],
+        },
+        step.file,
+      );
+    }
+  },
+});

@@ -1,0 +1,128 @@
+import { kindNamed } from '../../circuit/kinds';
+import { isRefrigerant, oilFamilies } from '../../plan/assemble';
+import type { Plan } from '../../plan/plan';
+import type { Selector } from '../../plan/selection';
+import type { Slot } from '../../plan/vocabulary';
+import { nearest } from '../../quantity';
+import { membersOf } from '../../walk/targets';
+import { defineCheck, type Here } from '../define';
+import { namesIn } from '../support';
+
+/** A step names something that is not there. It reads names: a name has no other state than to be known or not. */
+export const unknownName = defineCheck({
+  name: 'unknown-name',
+  severity: 'error',
+  title: 'A name that nothing bears',
+  acceptable: false,
+  reads: 'words',
+  ground: 'practice',
+  meaning:
+    'A part, a cylinder, a solvent, an oil, a refrigerant, a standard or a labelled step is named that neither this file nor a file that it uses declares.',
+  why: 'The step would be done to nothing, or to something that somebody guesses at on the job.',
+  source: 'how plans are read',
+  wrong: { base: 'split', instead: [['cut-out filter-drier', 'cut-out filter-dryer # <- here']] },
+  right: { base: 'split' },
+  step(here) {
+    const { step, plan } = here;
+    for (const [slot, description] of Object.entries(step.word.form)) {
+      const { term } = description as Slot;
+      const value = step.values[slot];
+      if (term?.type !== 'selection' || !Array.isArray(value) || plan.graph.parts.length === 0) continue;
+      const choices = term.choices ?? [];
+      for (const selector of value as readonly Selector[])
+        checkSelector(here, slot, selector, choices, term.free === true);
+    }
+    for (const [slot, name] of namesIn(step.values)) {
+      const known = candidates(here, slot, name.refers);
+      if (known === null || known.includes(name.text)) continue;
+      if (name.refers === 'refrigerant' && isRefrigerant(name.text)) continue;
+      say(here, slot, words[name.refers] ?? 'name', name.text, known, name);
+    }
+  },
+});
+
+const words: Readonly<Record<string, string>> = {
+  refrigerant: 'refrigerant',
+  oil: 'oil',
+  solvent: 'solvent',
+  stock: 'cylinder in "bring" called',
+  part: 'part called',
+  parameter: 'parameter of the plan called',
+};
+
+/** The names that may stand there; null where anything may. */
+function candidates(here: Here, slot: string, refers: string): readonly string[] | null {
+  const { plan, step } = here;
+  switch (refers) {
+    case 'refrigerant':
+      return [plan.system.refrigerant.before, plan.system.refrigerant.after].flatMap((each) => each ?? []);
+    case 'oil':
+      return [...oilFamilies, ...plan.scope.names('oil')];
+    case 'solvent':
+      return plan.scope.names('solvent');
+    case 'part':
+      return plan.graph.parts.length > 0 ? [...plan.graph.named.keys()] : null;
+    case 'parameter':
+      return ['test-pressure'];
+    case 'stock':
+      return slot === 'into' && step.word.word === 'recover' ? cylinders(plan) : null;
+    default:
+      return null;
+  }
+}
+
+/** Cylinders that gas can go into, by label and by kind; null where the plan states no stock. */
+function cylinders(plan: Plan): readonly string[] | null {
+  const brought = plan.bring?.filter((each) => each.word === 'recovery');
+  return brought ? brought.flatMap((each) => [...(each.label ? [each.label] : []), each.name]) : null;
+}
+
+function checkSelector(here: Here, slot: string, selector: Selector, choices: readonly string[], free: boolean): void {
+  const { graph } = here.plan;
+  for (const owner of selector.of) checkSelector(here, slot, owner, [], false);
+  if (selector.of.length > 0 || choices.includes(selector.text) || choices.includes(selector.noun)) return;
+  if (membersOf(graph, selector.noun) !== null) return;
+  const names = [...graph.named.keys()];
+  // Verbs that take any thing are only doubted where a part was most likely meant.
+  if (free && nearest(selector.noun, names) === undefined) return;
+  // A standard is written over roles: a job without such a part leaves the step without effect, which is no mistake.
+  if (kindNamed(selector.noun) && here.step.file !== here.plan.file) return;
+  say(
+    here,
+    slot,
+    kindNamed(selector.noun) ? 'part of the kind' : 'part, line or section',
+    selector.noun,
+    [...names, ...choices, ...(free ? [] : ['system'])],
+    selector,
+  );
+}
+
+function say(
+  here: Here,
+  slot: string,
+  what: string,
+  name: string,
+  known: readonly string[],
+  at: { readonly text: string; readonly from: number; readonly to: number },
+): void {
+  const near = nearest(name, known);
+  const list = known.length > 0 && known.length <= 8 ? `; there is ${known.join(', ')}` : '';
+  here.report({
+    message: `There is no ${what} "${name}"${near ? `; the nearest is "${near}"` : list}.`,
+    slot,
+    ...(near && {
+      fixes: [
+        {
+          title: `Write "${near}"`,
+          edits: (mend) =>
+            mend.write(
+              here.step,
+              at.from + at.text.lastIndexOf(name),
+              at.from + at.text.lastIndexOf(name) + name.length,
+              near,
+            ),
+        },
+      ],
+    }),
+  });
+}
