@@ -30,7 +30,7 @@ export function check(view: PlanView): readonly Finding[] {
   for (const entry of view.walk.entries) for (const raw of rawsOf(view.plan, entry)) raws.push(raw);
   for (const each of checks) each.plan?.(wholeOf(each, view, raws));
   if (raws.length === 0 && view.plan.acceptances.length === 0) return [];
-  return accept(worded(gathered(raws), view), view.plan);
+  return accept(worded(absorbed(gathered(raws)), view), view.plan);
 }
 
 function rawsOf(plan: Plan, entry: Entry): readonly Raw[] {
@@ -88,7 +88,7 @@ function wholeOf(each: Check, view: PlanView, raws: Raw[]): Whole {
 }
 
 /** One finding for each cause: the same root, or the same words at the same place in two rounds, count once. */
-function gathered(raws: readonly Raw[]): readonly { readonly first: Raw; readonly others: readonly Raw[] }[] {
+function gathered(raws: readonly Raw[]): readonly Group[] {
   const groups: { first: Raw; others: Raw[] }[] = [];
   const byRoot = new Map<Check, Map<unknown, { first: Raw; others: Raw[] }>>();
   for (const raw of raws) {
@@ -107,15 +107,41 @@ function gathered(raws: readonly Raw[]): readonly { readonly first: Raw; readonl
   return groups;
 }
 
+interface Group {
+  readonly first: Raw;
+  readonly others: readonly Raw[];
+}
+
+/** Puts what follows from another check's finding under that finding. */
+function absorbed(groups: readonly Group[]): readonly Group[] {
+  if (!groups.some((group) => group.first.check.yieldsTo)) return groups;
+  const under = new Map<Group, Raw[]>();
+  const left = groups.filter((group) => {
+    const cause = groups.find(
+      (other) => other !== group && group.first.check.yieldsTo?.includes(other.first.check.name) && meet(other, group),
+    );
+    if (cause) under.set(cause, [...(under.get(cause) ?? []), group.first]);
+    return !cause;
+  });
+  return left.map((group) => ({ first: group.first, others: [...group.others, ...(under.get(group) ?? [])] }));
+}
+
+const concernsOf = (group: Group): readonly number[] | null => {
+  const all = [group.first, ...group.others].map((raw) => raw.report.concerns);
+  return all.some((each) => each === undefined) ? null : all.flatMap((each) => each ?? []);
+};
+
+function meet(a: Group, b: Group): boolean {
+  const [one, other] = [concernsOf(a), concernsOf(b)];
+  return one === null || other === null || one.some((part) => other.includes(part));
+}
+
 const sameWords = (a: Raw, b: Raw): boolean =>
   a.bound === b.bound && a.span.from === b.span.from && a.entry?.slot.round !== b.entry?.slot.round;
 
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
 
-function worded(
-  groups: readonly { readonly first: Raw; readonly others: readonly Raw[] }[],
-  view: PlanView,
-): readonly Finding[] {
+function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
   const say = sayer(view);
   const placeOf = (raw: Raw): Place => ({ file: raw.file, item: raw.bound.item, ...raw.span });
   const seen = new Map<string, readonly Item[]>();

@@ -38,6 +38,11 @@ export interface Check {
   readonly ground: Ground;
   /** The gravest cannot be accepted away. */
   readonly acceptable: boolean;
+  /**
+   * Checks whose finding is the cause of this one's: where both speak of the same parts, this one is shown as a related
+   * place of theirs, so that one mistake gives one finding.
+   */
+  readonly yieldsTo?: readonly string[];
   /** What it looks at. A check of words alone says why in its file. */
   readonly reads: 'state' | 'figure' | 'words';
   readonly wrong: Example;
@@ -75,9 +80,9 @@ export interface WayOut {
 
 /** Makes edits in the plan's text. */
 export interface Mend {
-  /** A new line before or after a step, indented as it is. */
-  insertBefore(step: Step, line: string): Edit | null;
-  insertAfter(step: Step, line: string): Edit | null;
+  /** New lines before or after a step, indented as it is. */
+  insertBefore(step: Step, ...lines: readonly string[]): Edit | null;
+  insertAfter(step: Step, ...lines: readonly string[]): Edit | null;
   /** Takes a step's whole statement out. */
   remove(step: Step): Edit | null;
   /** Replaces what a slot of the step says, its key included. */
@@ -97,6 +102,8 @@ export interface Report {
   readonly fixes?: readonly WayOut[];
   /** Findings of one check with the same root are one: the first, with the others as related places. */
   readonly root?: unknown;
+  /** The parts that it is about; all of them where nothing is said. Only `yieldsTo` asks. */
+  readonly concerns?: readonly number[];
 }
 
 /** What a step check sees. */

@@ -15,15 +15,17 @@ export function mendIn(plan: Plan): Mend {
     text,
   });
   return {
-    insertBefore(step, line) {
+    insertBefore(step, ...lines) {
       if (!own(step)) return null;
       const start = contentStart(step.bound.item);
-      return at(step, start, start, `${line}${newline(step.bound.item)}${indent(step.bound.item)}`);
+      const then = `${newline(step.bound.item)}${indent(step.bound.item)}`;
+      return at(step, start, start, lines.map((line) => `${line}${then}`).join(''));
     },
-    insertAfter(step, line) {
+    insertAfter(step, ...lines) {
       if (!own(step)) return null;
       const end = contentEnd(step.bound.item);
-      return at(step, end, end, `${newline(step.bound.item)}${indent(step.bound.item)}${line}`);
+      const then = `${newline(step.bound.item)}${indent(step.bound.item)}`;
+      return at(step, end, end, lines.map((line) => `${then}${line}`).join(''));
     },
     remove: (step) => (own(step) ? at(step, 0, step.bound.item.length, '') : null),
     replace(step, slot, text) {
