@@ -69,6 +69,18 @@ export type Event =
       readonly phase: 'liquid' | 'vapour' | null;
       readonly purpose: 'charge' | 'adjust';
     }
+  | {
+      /** The charge, or the superheat of valves, trimmed while the machine runs. */
+      readonly type: 'adjusts';
+      readonly what: 'charge' | 'superheat';
+      readonly parts: readonly number[];
+      /** A difference, or what else the charge is judged by; null where nothing is said. */
+      readonly to: Quantity | 'sight-glass clear' | 'level' | 'weight' | null;
+      /** Steady running before the reading. */
+      readonly after: Quantity | null;
+    }
+  | { readonly type: 'changes-oil'; readonly part: number; readonly held: Contents }
+  | { readonly type: 'cleans'; readonly parts: readonly number[]; readonly onBench: boolean }
   | { readonly type: 'starts'; readonly mode: string | null }
   | { readonly type: 'powers'; readonly to: 'on' | 'controls' | 'locked-out' }
   | { readonly type: 'mounts'; readonly parts: readonly number[] }
@@ -79,6 +91,8 @@ export type Event =
 export interface Flow {
   readonly type: 'flows';
   readonly medium: 'solvent' | 'nitrogen';
+  /** The gas that the plan names for it; nitrogen unless it says another. */
+  readonly gas: string;
   readonly purpose: 'blow-out' | 'flush' | 'purge';
   readonly line: number;
   /** The end that it is let in at, and whether that end stands open for it. */

@@ -2,9 +2,9 @@ import { farEnd, nearEnd, type Part } from '../circuit/graph';
 import { cellVolume } from '../circuit/settle';
 import { cellOf, hasGap, partOfCell, spaces, way } from '../circuit/spaces';
 import { standardTemperature } from '../properties';
+import { nitrogenDensity, purgeThrough } from '../properties/gas-flow';
 import type { Quantity } from '../quantity';
 import { psi } from '../reference/table-units';
-import { nitrogenDensity, purgeThrough } from '../properties/gas-flow';
 import type { Flow } from './events';
 import type { Act } from './verb';
 
@@ -16,8 +16,8 @@ import type { Act } from './verb';
 export const finalPurgePressure = 100 * psi;
 export const finalPurgeChanges = 10;
 export const dryingPurgeTime = 1800;
-/** A sharp-edged hole passes 0.6 to 0.8 of the ideal flow (handbook 6.4 uses 0.8); the low one is on the safe side. */
-const dischargeCoefficient = 0.6;
+/** Discharge coefficient of the hole, as handbook 6.4 counts it; a sharp edge passes less, a rounded one more (0.6 to 0.9). */
+const dischargeCoefficient = 0.8;
 
 export interface FlowRequest {
   readonly medium: Flow['medium'];
@@ -29,6 +29,7 @@ export interface FlowRequest {
   readonly container: boolean;
   readonly outdoors: boolean;
   readonly per: boolean;
+  readonly gas?: string | undefined;
 }
 
 /** Follows what is let in at one end of a line to every way out, over made joints and open valves, as the plant stands. */
@@ -83,6 +84,7 @@ export function follow(act: Act, request: FlowRequest): Flow {
   return {
     type: 'flows',
     medium: request.medium,
+    gas: request.gas ?? 'nitrogen',
     purpose: request.purpose,
     line: line.index,
     inlet,

@@ -14,6 +14,12 @@ export const withNitrogenAt = clause(
   'nitrogen that flows through while the joint is hot',
 );
 export const into = clause('into', name('stock'), 'container or labelled cylinder');
+/** Nitrogen unless another is named; the others are named so that the plan can be told why not. */
+export const withGas = clause(
+  'with',
+  choice('nitrogen', 'air', 'oxygen', 'acetylene', 'argon', 'helium', 'carbon-dioxide', 'tracer'),
+  'the gas, if it is not plain dry nitrogen',
+);
 export const outdoors = flag('outdoors', 'the gas is let go out of doors');
 
 /** ", for 30 s" and the like, where the author said so. */

@@ -26,6 +26,13 @@ export const adjust = verb({
     const refrigerant = values.with?.text ?? act.plan.system.refrigerant.after ?? '';
     const spaces = act.spaces(undefined);
     const ofCharge = values.what?.some((selector) => selector.noun === 'charge') ?? false;
+    act.emit({
+      type: 'adjusts',
+      what: ofCharge ? 'charge' : 'superheat',
+      parts: act.parts(values.what),
+      to: typeof values.to === 'object' ? act.quantity(values.to) : (values.to ?? null),
+      after: act.quantity(values.after),
+    });
     mark(act, ofCharge ? 'adjust charge' : 'adjust superheat');
     if (ofCharge)
       act.emit({

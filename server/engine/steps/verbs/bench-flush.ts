@@ -18,7 +18,10 @@ export const benchFlush = verb({
   meaning: 'Cleans parts on the bench, off the circuit, and blows them dry there.',
   example: 'bench-flush evaporator into container',
   perform(values, act) {
-    for (const index of act.parts(values.what))
+    const parts = act.parts(values.what);
+    const onBench = parts.every((index) => act.draft.part(index).mounted === 'none');
+    act.emit({ type: 'cleans', parts, onBench });
+    for (const index of parts)
       act.draft.setPart(index, {
         residue: { oil: null, share: 0, acid: false },
         finalPurge: act.cause,

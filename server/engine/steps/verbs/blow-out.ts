@@ -2,7 +2,7 @@ import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { follow } from '../flow';
-import { atPressure, forTime, into, outdoors, tail } from '../slots';
+import { atPressure, forTime, into, outdoors, tail, withGas } from '../slots';
 import { verb } from '../verb';
 
 /** Blows loose oil and dirt out of each line with nitrogen, before any solvent. */
@@ -12,6 +12,7 @@ export const blowOut = verb({
   minutes: [2, 5],
   form: {
     what: first(selection(), 'lines'),
+    gas: withGas,
     level: atPressure,
     time: forTime,
     into,
@@ -19,7 +20,7 @@ export const blowOut = verb({
     from: clause('from', choice('near end', 'far end'), 'the end that it is let in at'),
   },
   meaning:
-    'Blows loose oil and dirt out of each line with nitrogen, one line at a time. Before any solvent it leaves the line dry.',
+    'Blows loose oil and dirt out of each line with ${values.gas ?? 'nitrogen'}, one line at a time. Before any solvent it leaves the line dry.',
   example: 'blow-out each kept line at 50 psig for 30 s into container',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
@@ -34,13 +35,14 @@ export const blowOut = verb({
           time: act.quantity(values.time),
           container: values.into !== undefined,
           outdoors: values.outdoors === true,
+          gas: values.gas,
           per: false,
         }),
       );
     }
   },
   say: (values, speech) => ({
-    sentence: `Blow out with nitrogen, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
+    sentence: `Blow out with ${values.gas ?? 'nitrogen'}, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
     aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()]
       .filter(Boolean)
       .join(', '),

@@ -19,7 +19,8 @@ export const changeOil = verb({
   perform(values, act) {
     const leaving = act.quantity(values.leaving)?.high ?? 0.5; // A drain leaves 20 to 50 % behind (handbook 4.2, S:42).
     for (const index of act.parts(values.what)) {
-      const { residue } = act.draft.part(index);
+      const { residue, contents } = act.draft.part(index);
+      act.emit({ type: 'changes-oil', part: index, held: contents[0]! });
       act.draft.setPart(index, {
         residue: { ...residue, share: act.round === null ? residue.share * leaving : leaving ** act.round },
       });

@@ -13,6 +13,7 @@ export const pressureTest = verb({
   form: {
     what: first(selection(['system', 'each open part']), 'parts, sections, or "each open part"'),
     level: needed(clause('to', either(quantity('pressure'), name('parameter')), 'the test pressure')),
+    gas: withGas,
     time: forTime,
     bubbles: flag('bubbles on every joint', 'soap each joint'),
   },
@@ -39,7 +40,7 @@ export const pressureTest = verb({
     }
     act.emit({
       type: 'pressurises',
-      medium: 'nitrogen',
+      medium: values.gas ?? 'nitrogen',
       level,
       spaces: [...spaces, ...open],
       time: act.quantity(values.time),
@@ -49,7 +50,7 @@ export const pressureTest = verb({
       act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to test' });
   },
   say: (values, speech) => ({
-    sentence: `Pressure test with nitrogen: ${speech.parts(values.what)}${values.bubbles ? '; bubbles on every joint' : ''}`,
+    sentence: `Pressure test with ${values.gas ?? 'nitrogen'}: ${speech.parts(values.what)}${values.bubbles ? '; bubbles on every joint' : ''}`,
     aside: [
       values.level
         ? `to ${'literal' in values.level ? speech.amount(values.level) : speech.parameter(values.level.text)}`

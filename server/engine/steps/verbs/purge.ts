@@ -2,7 +2,7 @@ import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { follow } from '../flow';
-import { atPressure, forTime, into, outdoors, tail } from '../slots';
+import { atPressure, forTime, into, outdoors, tail, withGas } from '../slots';
 import { verb } from '../verb';
 
 /** Drives solvent out with nitrogen. A strong and long enough purge takes the last of it. */
@@ -12,6 +12,7 @@ export const purge = verb({
   minutes: [1, 4],
   form: {
     what: first(selection(), 'lines'),
+    gas: withGas,
     level: atPressure,
     time: forTime,
     into,
@@ -19,7 +20,7 @@ export const purge = verb({
     from: clause('from', choice('near end', 'far end'), 'the end that it is let in at'),
   },
   meaning:
-    'Drives solvent out of each line with nitrogen, one line at a time. At the common 100 psig and ten volume changes, or for half an hour, it leaves the line dry.',
+    'Drives solvent out of each line with ${values.gas ?? 'nitrogen'}, one line at a time. At the common 100 psig and ten volume changes, or for half an hour, it leaves the line dry.',
   example: 'purge each kept line at 100 psig for 60 s into container',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
@@ -33,6 +34,7 @@ export const purge = verb({
         time: act.quantity(values.time),
         container: values.into !== undefined,
         outdoors: values.outdoors === true,
+        gas: values.gas,
         per: typeof act.step.values['per'] === 'string',
       });
       act.emit(flow);
@@ -44,7 +46,7 @@ export const purge = verb({
     }
   },
   say: (values, speech) => ({
-    sentence: `Purge with nitrogen, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
+    sentence: `Purge with ${values.gas ?? 'nitrogen'}, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
     aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()]
       .filter(Boolean)
       .join(', '),

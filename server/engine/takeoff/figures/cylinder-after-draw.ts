@@ -1,7 +1,7 @@
 import { nitrogen, nitrogenMass } from '../../properties';
+import { nitrogenDensity } from '../../properties/gas-flow';
 import { gasTemperature } from '../../reference/nitrogen-practice';
 import { psi } from '../../reference/table-units';
-import { nitrogenDensity } from '../../properties/gas-flow';
 import { relation } from '../relation';
 
 /** Pressure left in a nitrogen cylinder after a draw, Pa absolute. */

@@ -1,8 +1,8 @@
 import { nitrogenStandardVolume } from '../../properties';
+import { nitrogenDensity } from '../../properties/gas-flow';
 import { fact } from '../../reference/fact';
 import { gasTemperature } from '../../reference/nitrogen-practice';
 import { psi } from '../../reference/table-units';
-import { nitrogenDensity } from '../../properties/gas-flow';
 import { relation } from '../relation';
 
 const fromAtmosphere = fact('pressure', 101325, 101325, 'filled from the atmosphere', 'practice');

@@ -31,7 +31,9 @@ import { massFlow } from './mass-flow';
 import { measuredSubcooling } from './measured-subcooling';
 import { measuredSuperheat } from './measured-superheat';
 import { mostCharge } from './most-charge';
+import { nitrogenInAll } from './nitrogen-in-all';
 import { oilFilm } from './oil-film';
+import { oilInAll } from './oil-in-all';
 import { oilLeft } from './oil-left';
 import { oilRounds } from './oil-rounds';
 import { oldOilShare } from './old-oil-share';
@@ -45,7 +47,9 @@ import { reachableLevel } from './reachable-level';
 import { readingChange } from './reading-change';
 import { receiverCapacity } from './receiver-capacity';
 import { recoveryCylindersNeeded } from './recovery-cylinders-needed';
+import { recoveryInAll } from './recovery-in-all';
 import { recoveryLevel } from './recovery-level';
+import { refrigerantInAll } from './refrigerant-in-all';
 import { reliefSetting } from './relief-setting';
 import { riserFloodingNumber } from './riser-flooding-number';
 import { roomChargeLimit } from './room-charge-limit';
@@ -61,7 +65,10 @@ import {
 import { saturationBubbleTemperature, saturationDewTemperature } from './saturation-temperature';
 import { solventContainers } from './solvent-containers';
 import { solventInAll } from './solvent-in-all';
+import { solventInJob } from './solvent-in-job';
+import { solventOfStep } from './solvent-of-step';
 import { solventPerPass } from './solvent-per-pass';
+import { spaceVolume } from './space-volume';
 import { spentSolventMass } from './spent-solvent-mass';
 import { spentSolventVolume } from './spent-solvent-volume';
 import { staticHead } from './static-head';
@@ -84,6 +91,13 @@ import { workingTime } from './working-time';
 
 /** Every relation that the engine knows, in the order of the groups of the list of what it computes. */
 export const relations: readonly AnyRelation[] = [
+  oilInAll,
+  refrigerantInAll,
+  recoveryInAll,
+  solventInJob,
+  solventOfStep,
+  nitrogenInAll,
+  spaceVolume,
   tubeBore,
   lineVolume,
   wettedArea,
@@ -205,7 +219,9 @@ export {
   measuredSubcooling,
   measuredSuperheat,
   mostCharge,
+  nitrogenInAll,
   oilFilm,
+  oilInAll,
   oilLeft,
   oilRounds,
   oldOilShare,
@@ -220,7 +236,9 @@ export {
   readingChange,
   receiverCapacity,
   recoveryCylindersNeeded,
+  recoveryInAll,
   recoveryLevel,
+  refrigerantInAll,
   reliefSetting,
   riserFloodingNumber,
   roomChargeLimit,
@@ -235,7 +253,10 @@ export {
   saturationVapourDensity,
   solventContainers,
   solventInAll,
+  solventInJob,
+  solventOfStep,
   solventPerPass,
+  spaceVolume,
   spentSolventMass,
   spentSolventVolume,
   staticHead,

@@ -1,5 +1,5 @@
-import { copperRoughness } from '../../reference/velocity-limits';
 import { frictionFactor } from '../../properties/friction';
+import { copperRoughness } from '../../reference/velocity-limits';
 import { relation } from '../relation';
 
 /** Pressure drop of a flow in a line, Pa. */

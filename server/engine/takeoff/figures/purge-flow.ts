@@ -1,7 +1,7 @@
 import { nitrogenMass, nitrogenStandardVolume } from '../../properties';
+import { purgeThrough } from '../../properties/gas-flow';
 import { gasTemperature, openingCoefficient, regulatorMostFlow } from '../../reference/nitrogen-practice';
 import { psi } from '../../reference/table-units';
-import { purgeThrough } from '../../properties/gas-flow';
 import { relation } from '../relation';
 
 /** Nitrogen through a line into the open while it is purged, m3/s at 70 °F and 1 atm. */

@@ -1,7 +1,7 @@
 import { nitrogenMass } from '../../properties';
+import { nitrogenDensity } from '../../properties/gas-flow';
 import { gasTemperature, purgeVolumeChanges as usual } from '../../reference/nitrogen-practice';
 import { psi } from '../../reference/table-units';
-import { nitrogenDensity } from '../../properties/gas-flow';
 import { relation } from '../relation';
 
 /** How often a purge changes the gas of a line, at the pressure in it. */

@@ -1,8 +1,8 @@
 import { nitrogenStandardVolume } from '../../properties';
+import { nitrogenDensity } from '../../properties/gas-flow';
 import { fact } from '../../reference/fact';
 import { gasTemperature, vacuumBreakPressure } from '../../reference/nitrogen-practice';
 import { psi } from '../../reference/table-units';
-import { nitrogenDensity } from '../../properties/gas-flow';
 import { relation } from '../relation';
 
 const fromEmpty = fact('pressure', 0, 0, 'filled from a vacuum too deep to count', 'practice');

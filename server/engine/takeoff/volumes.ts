@@ -1,0 +1,66 @@
+import type { Part } from '../circuit/graph';
+import type { Space } from '../circuit/spaces';
+import type { Plan } from '../plan/plan';
+import { exactly } from '../quantity';
+import type { Figure } from './figure';
+import { lineVolume, spaceVolume, trapVolume } from './figures';
+import { computed, type Given, input } from './given';
+
+const given = (kind: 'length' | 'volume', value: number | undefined, shown?: string): Given | undefined =>
+  value === undefined ? undefined : input(exactly(kind, value), 'plan', shown);
+
+/** The inside volume of a line, from its tube and its length. */
+export const volumeOfLine = (plan: Plan, part: Part): Figure =>
+  lineVolume.figure(
+    part.name,
+    {
+      bore: part.properties.tube
+        ? input(exactly('length', part.properties.tube.bore), 'reference', part.properties.tube.shown)
+        : undefined,
+      length: given('length', part.properties.length),
+    },
+    { atmosphere: plan.site.atmosphere },
+  );
+
+/** What a line's traps hold: the two legs of each loop lie below its overflow. */
+export const volumesOfTraps = (plan: Plan, part: Part): readonly Figure[] =>
+  (part.properties.traps ?? []).map((trap) =>
+    trapVolume.figure(
+      part.name,
+      {
+        bore: part.properties.tube
+          ? input(exactly('length', part.properties.tube.bore), 'reference', part.properties.tube.shown)
+          : undefined,
+        lengthBelow: input(exactly('length', trap.depth * 2), 'plan'),
+      },
+      { atmosphere: plan.site.atmosphere },
+    ),
+  );
+
+/** Parts that hold so little that nobody states their volume. */
+const small = new Set(['drier', 'valve', 'fitting', 'metering']);
+
+/** The inside volume of several parts, with a note for each whose volume the plan does not give. */
+export function volumeOfParts(plan: Plan, subject: string, parts: readonly number[]): Figure {
+  const volumes: Given[] = [];
+  const unknown: string[] = [];
+  for (const index of parts) {
+    const part = plan.graph.parts[index]!;
+    const { volume, tube, length } = part.properties;
+    if (volume !== undefined) volumes.push(input(exactly('volume', volume), 'plan'));
+    else if (tube && length !== undefined) volumes.push(computed(volumeOfLine(plan, part)));
+    else if (!small.has(part.kind.group)) unknown.push(part.name);
+  }
+  const figure = spaceVolume.figure(subject, { volumes }, { atmosphere: plan.site.atmosphere });
+  if (unknown.length === 0) return figure;
+  return {
+    ...figure,
+    notes: [
+      ...figure.notes,
+      `Without ${unknown.join(', ')}: a line \`volume\` in ${unknown.length > 1 ? 'their blocks' : 'its block'} would count ${unknown.length > 1 ? 'them' : 'it'}.`,
+    ],
+  };
+}
+
+export const volumeOfSpaces = (plan: Plan, subject: string, spaces: readonly Space[]): Figure =>
+  volumeOfParts(plan, subject, [...new Set(spaces.flatMap((space) => space.parts))]);
