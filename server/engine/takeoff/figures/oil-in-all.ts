@@ -19,7 +19,7 @@ export const oilInAll = relation({
   validity: 'what the plan says is filled',
   sources: ['arithmetic'],
   confidence: 'computed',
-  assumptions: [],
+  assumptions: ['each fill is made whole'],
   examples: [
     { inputs: { fills: ['140 fl-oz', '280 fl-oz'] }, expect: '420 fl-oz', tolerance: 1e-9, source: 'by hand' },
   ],

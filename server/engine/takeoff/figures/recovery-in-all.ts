@@ -18,7 +18,7 @@ export const recoveryInAll = relation({
   validity: 'what the plan says is in',
   sources: ['arithmetic'],
   confidence: 'computed',
-  assumptions: [],
+  assumptions: ['what the plate says is in the machine'],
   examples: [{ inputs: { masses: ['7 lb', '2 lb'] }, expect: '9 lb', tolerance: 1e-9, source: 'by hand' }],
   compute: ({ masses }, { say }) => {
     const value = masses.reduce((sum, one) => sum + one, 0);

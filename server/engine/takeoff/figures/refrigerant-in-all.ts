@@ -11,7 +11,7 @@ export const refrigerantInAll = relation({
   validity: 'the trim while running is not in it',
   sources: ['arithmetic'],
   confidence: 'computed',
-  assumptions: [],
+  assumptions: ['nothing is lost at the hoses'],
   examples: [{ inputs: { masses: ['6 lb', '1 lb'] }, expect: '7 lb', tolerance: 1e-9, source: 'by hand' }],
   compute: ({ masses }, { say }) => {
     const value = masses.reduce((sum, one) => sum + one, 0);

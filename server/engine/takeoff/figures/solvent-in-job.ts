@@ -19,7 +19,7 @@ export const solventInJob = relation({
   validity: 'one line at a time',
   sources: ['arithmetic'],
   confidence: 'practice',
-  assumptions: [],
+  assumptions: ['one line at a time, so that every line takes its own pass'],
   examples: [{ inputs: { passes: ['16 fl-oz', '37 fl-oz'] }, expect: '53 fl-oz', tolerance: 1e-9, source: 'by hand' }],
   compute: ({ passes }, { say }) => {
     const value = passes.reduce((sum, one) => sum + one, 0);

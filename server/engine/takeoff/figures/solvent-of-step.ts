@@ -14,7 +14,7 @@ export const solventOfStep = relation({
   validity: 'one line at a time',
   sources: ['arithmetic'],
   confidence: 'practice',
-  assumptions: [],
+  assumptions: ['one line at a time'],
   examples: [
     {
       inputs: { passes: ['0.25 L', '0.714 L'] },
