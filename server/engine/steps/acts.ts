@@ -1,7 +1,7 @@
 import { farEnd, nearEnd, type Part } from '../circuit/graph';
 import { contentsOfCell, setCell } from '../circuit/settle';
 import { cellOf, hasGap, type Space, spaces } from '../circuit/spaces';
-import { airOf, type Closure, type Contents, filled } from '../circuit/state';
+import { airOf, type Closure, type Contents, filled, type PartState } from '../circuit/state';
 import type { Act, Target } from './verb';
 
 /** What several verbs do to the plant, each said once. */
@@ -184,6 +184,15 @@ export function breach(act: Act, index: number, how: 'undone' | 'taken off'): vo
   loseTest(act, index);
   draft.setPart(index, { renewed: act.cause });
 }
+
+/** What stands in place after its old one came out within one step: a new part, which the air has been in since then. */
+export const newInPlace = (act: Act): Partial<PartState> => ({
+  mounted: 'new',
+  wet: null,
+  unpurged: null,
+  residue: { oil: null, share: 0, acid: false },
+  opened: act.cause,
+});
 
 export function close(act: Act, ends: readonly number[], kind: Closure['kind'], opening: number | null): void {
   for (const end of ends) {

@@ -1,6 +1,6 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
-import { breach, markAll } from '../acts';
+import { breach, markAll, newInPlace } from '../acts';
 import { verb } from '../verb';
 
 /** Takes a part out and puts a new one in, in one step. */
@@ -15,7 +15,7 @@ export const change = verb({
     const targets = act.targets(values.what);
     for (const index of targets.flatMap((target) => target.parts)) {
       breach(act, index, 'taken off');
-      act.draft.setPart(index, { mounted: 'new', wet: null, residue: { oil: null, share: 0, acid: false } });
+      act.draft.setPart(index, newInPlace(act));
     }
     markAll(act, targets);
   },

@@ -1,6 +1,6 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
-import { breach, markAll } from '../acts';
+import { breach, markAll, newInPlace } from '../acts';
 import { verb } from '../verb';
 
 /** Renews wearing parts: seals, valve cores, a sight glass. */
@@ -15,9 +15,7 @@ export const renew = verb({
     const targets = act.targets(values.what);
     for (const index of targets.flatMap((target) => target.parts)) {
       breach(act, index, 'undone');
-      act.draft.setPart(index, {
-        mounted: act.draft.graph.parts[index]!.standing === 'new' ? 'new' : act.draft.part(index).mounted,
-      });
+      if (act.draft.graph.parts[index]!.standing === 'new') act.draft.setPart(index, newInPlace(act));
     }
     markAll(act, targets);
   },
