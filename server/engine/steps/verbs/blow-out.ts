@@ -20,7 +20,7 @@ export const blowOut = verb({
     from: clause('from', choice('near end', 'far end'), 'the end that it is let in at'),
   },
   meaning:
-    'Blows loose oil and dirt out of each line with ${values.gas ?? 'nitrogen'}, one line at a time. Before any solvent it leaves the line dry.',
+    'Blows loose oil and dirt out of each line with nitrogen, one line at a time. Before any solvent it leaves the line dry.',
   example: 'blow-out each kept line at 50 psig for 30 s into container',
   perform(values, act) {
     for (const index of act.parts(values.what)) {

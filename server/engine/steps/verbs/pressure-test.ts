@@ -1,7 +1,7 @@
 import { selection } from '../../plan/selection';
 import { either, name, quantity } from '../../plan/terms';
 import { clause, first, flag, needed } from '../../plan/vocabulary';
-import { forTime } from '../slots';
+import { forTime, withGas } from '../slots';
 import { closedOnly, levelOf } from '../tests';
 import { verb } from '../verb';
 

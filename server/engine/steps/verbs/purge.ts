@@ -20,7 +20,7 @@ export const purge = verb({
     from: clause('from', choice('near end', 'far end'), 'the end that it is let in at'),
   },
   meaning:
-    'Drives solvent out of each line with ${values.gas ?? 'nitrogen'}, one line at a time. At the common 100 psig and ten volume changes, or for half an hour, it leaves the line dry.',
+    'Drives solvent out of each line with nitrogen, one line at a time. At the common 100 psig and ten volume changes, or for half an hour, it leaves the line dry.',
   example: 'purge each kept line at 100 psig for 60 s into container',
   perform(values, act) {
     for (const index of act.parts(values.what)) {
