@@ -1,0 +1,83 @@
+import type { Plan } from '../../plan/plan';
+import { inForce, type LawDate, lawDateNamed } from '../../reference/law-dates';
+import type { RefrigerantFacts } from '../../reference/refrigerant-facts';
+import { defineCheck, type Whole } from '../define';
+import { changesRefrigerant, newFacts, systemSpot } from '../plant-facts';
+import { authority } from '../support';
+
+/** What the law of the plan's day says to the new refrigerant. Restrictions that hang on when the equipment was made are the other check's. */
+export const refrigerantNotAllowed = defineCheck({
+  name: 'refrigerant-not-allowed',
+  severity: 'error',
+  title: 'The refrigerant is no longer allowed for this on the day of the work',
+  acceptable: false,
+  reads: 'figure',
+  ground: 'law',
+  meaning: 'On the date of the plan a rule forbids this refrigerant in new equipment, or forbids going over to it.',
+  why: 'The installation is against the law, and the owner is left with a machine that nobody may fill.',
+  source: 'table of dates: 40 CFR 82.15(g), 40 CFR 84.54, 88 FR 88825, 91 FR 31284',
+  wrong: {
+    base: 'split',
+    plan: 'date 2026-03-02',
+    instead: [
+      ['refrigerant R-22 -> R-454B', 'refrigerant R-22 -> R-410A # <- here'],
+      ['holds R-454B', 'holds R-410A'],
+    ],
+  },
+  right: { base: 'split', plan: 'date 2026-03-02' },
+  plan(whole) {
+    const { plan } = whole;
+    const facts = newFacts(plan);
+    if (!facts || plan.date === null) return;
+    const law = forbids(plan, facts);
+    if (law) say(whole, law, facts, 'choose another refrigerant');
+  },
+});
+
+function forbids(plan: Plan, facts: RefrigerantFacts): LawDate | undefined {
+  const day = plan.date ?? '';
+  if (
+    facts.ozoneDepleting &&
+    (changesRefrigerant(plan) || isNewMachine(plan)) &&
+    inForce('hcfc-new-equipment-end', day)
+  )
+    return lawDateNamed('hcfc-new-equipment-end');
+  const limit = lawDateNamed('technology-transition-ac-installation');
+  return overWarming(plan, facts) &&
+    inForce('technology-transition-ac-installation', day) &&
+    !inForce('technology-transition-amendment', day)
+    ? limit
+    : undefined;
+}
+
+/** New comfort cooling whose refrigerant is above the limit of warming potential. */
+export function overWarming(plan: Plan, facts: RefrigerantFacts): boolean {
+  const limit = lawDateNamed('technology-transition-ac')?.limit ?? Number.POSITIVE_INFINITY;
+  return isNewMachine(plan) && isComfort(plan) && facts.warming.fourth > limit;
+}
+
+/** A compressor, the coil that it rejects heat by and the coil that takes it up, all new: no repair, a new machine. */
+function isNewMachine(plan: Plan): boolean {
+  const of = (...kinds: readonly string[]) =>
+    plan.graph.parts.filter((part) => kinds.includes(part.kind.kind) && !plan.graph.circuits[part.circuit]?.untouched);
+  const isNew = (parts: ReturnType<typeof of>): boolean =>
+    parts.length > 0 && parts.every((part) => part.standing === 'new' || part.standing === 'added');
+  return (
+    isNew(of('compressor')) &&
+    isNew(of('condenser', 'evaporator', 'coaxial-coil', 'plate-exchanger', 'microchannel-coil'))
+  );
+}
+
+/** Refrigeration works below freezing, or has valves that comfort cooling has not; other dates hold for it. */
+const isComfort = (plan: Plan): boolean =>
+  (plan.system.evaporating === null || plan.system.evaporating.quantity.low > 273.15) &&
+  !plan.graph.parts.some((part) => ['solenoid', 'evaporator-pressure-regulator', 'receiver'].includes(part.kind.kind));
+
+export function say(whole: Whole, law: LawDate, facts: RefrigerantFacts, way: string): void {
+  const [bound, span] = systemSpot(whole.plan, 'refrigerant', 'after', 'before');
+  const warming =
+    law.limit === null ? '' : ` (warming potential ${Math.round(facts.warming.fourth)}, limit ${law.limit})`;
+  whole.reportAt(bound, span, {
+    message: `${facts.name}${warming}: since ${law.from}, ${law.subject} (${law.citation}): ${way}; ${authority}.`,
+  });
+}
