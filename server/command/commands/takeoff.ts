@@ -1,0 +1,106 @@
+import type { ShowOptions } from '../../engine/quantity';
+import type { Figure } from '../../engine/takeoff/figure';
+import { relationNamed } from '../../engine/takeoff/figures';
+import { showFigure } from '../../engine/takeoff/show-figure';
+import type { Entry } from '../../engine/walk/walk';
+import { type Chosen, chosenPlan, handles, verdict } from '../chosen';
+import type { CommandDescription } from '../description';
+import { type Paint, paintFor } from '../host';
+import { failOnOption, formatOption, planOption, todayOption, unitsIn, unitsOption, wantsJson } from '../options';
+import { figureReport } from '../report/figure';
+import { jsonText } from '../report/json';
+import { table } from '../report/table';
+import type { TakeoffReport } from '../shapes/takeoff';
+
+/** The figures of one subject at one step. */
+interface Taken {
+  readonly entry: Entry;
+  readonly subject: string;
+  readonly figures: readonly Figure[];
+}
+
+export const takeoff: CommandDescription = {
+  about:
+    'What to bring and what to take away, with the step that asks for it. A repeat gives a range from least to most.',
+  takes: [['<file>', 'that holds the plan; "-" reads standard input']],
+  options: [planOption, formatOption('text', 'json'), unitsOption, todayOption, failOnOption],
+  examples: ['jobplan takeoff jobs/alder.jobplan', 'jobplan takeoff jobs/alder.jobplan --units both'],
+  run: async (host, words) => {
+    const chosen = await chosenPlan(host, words);
+    const options: ShowOptions = { system: unitsIn(words), atmosphere: chosen.view.plan.site.atmosphere };
+    if (wantsJson(words)) host.out(jsonText(reportOf(chosen, options)));
+    else host.out(textOf(chosen, options, paintFor(host)));
+    return verdict(host, words, chosen);
+  },
+};
+
+/** By step, then by subject. The last round of a repeat stands once more only where its figures differ from the first's. */
+function taken({ view }: Chosen): readonly Taken[] {
+  const result: Taken[] = [];
+  view.walk.entries.forEach((entry, at) => {
+    const figures = view.takeOff.steps[at] ?? [];
+    for (const subject of new Set(figures.map((figure) => figure.subject))) {
+      const own = figures.filter((figure) => figure.subject === subject);
+      const before = result.find((each) => each.entry.slot.step === entry.slot.step && each.subject === subject);
+      if (!before || !sameFigures(before.figures, own)) result.push({ entry, subject, figures: own });
+    }
+  });
+  return result;
+}
+
+const sameFigures = (a: readonly Figure[], b: readonly Figure[]): boolean =>
+  a.length === b.length &&
+  a.every(({ name, quantity }, k) => {
+    const other = b[k]!;
+    return name === other.name && quantity?.low === other.quantity?.low && quantity?.high === other.quantity?.high;
+  });
+
+function reportOf(chosen: Chosen, options: ShowOptions): TakeoffReport {
+  const { plan, takeOff } = chosen.view;
+  const handleOf = handles(chosen);
+  return {
+    version: 1,
+    plan: plan.name,
+    revision: plan.revision,
+    steps: taken(chosen).map(({ entry, subject, figures }) => {
+      const { step, standing } = handleOf(entry);
+      return {
+        step,
+        subject,
+        line: standing.range.start.line,
+        figures: figures.map((figure) => figureReport(figure, options)),
+      };
+    }),
+    totals: takeOff.totals.map((figure) => figureReport(figure, options)),
+  };
+}
+
+function textOf(chosen: Chosen, options: ShowOptions, paint: Paint): string {
+  const { plan, takeOff } = chosen.view;
+  const handleOf = handles(chosen);
+  const lines = [`${plan.title || plan.name}${plan.revision === null ? '' : `, revision ${plan.revision}`}`];
+  const all = taken(chosen);
+  for (const entry of new Set(all.map((each) => each.entry))) {
+    const { step, round } = entry.slot;
+    const figures = all.filter((each) => each.entry === entry).flatMap((each) => each.figures);
+    lines.push('', paint('bold', `${handleOf(entry).number}  ${step.text}${round === null ? '' : ', each round'}`));
+    lines.push(...rows(figures, options));
+  }
+  lines.push('', paint('bold', 'In all'), ...rows(takeOff.totals, options));
+  const notes = new Set(takeOff.totals.flatMap((figure) => figure.notes));
+  if (notes.size > 0) lines.push('', ...[...notes].map((note) => `    ${note}`));
+  return `${lines.join('\n')}\n`;
+}
+
+const rows = (figures: readonly Figure[], options: ShowOptions): readonly string[] =>
+  table(
+    [
+      ['', '', ''],
+      ...figures.map((figure) => [
+        relationNamed(figure.name)?.title ?? figure.name,
+        figure.subject,
+        showFigure(figure, options),
+      ]),
+    ],
+    '    ',
+  ).slice(1);
