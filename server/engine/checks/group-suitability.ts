@@ -1,14 +1,26 @@
 import type { Check } from './define';
+import { burntGasMixed } from './rules/burnt-gas-mixed';
+import { certificateDoesNotCover } from './rules/certificate-does-not-cover';
 import { chargeOverRoomLimit } from './rules/charge-over-room-limit';
 import { chargedAsVapour } from './rules/charged-as-vapour';
+import { detectorDoesNotSuit } from './rules/detector-does-not-suit';
 import { ignitionSourcesUnchecked } from './rules/ignition-sources-unchecked';
 import { leakSensorMissing } from './rules/leak-sensor-missing';
 import { notMadeForRefrigerant } from './rules/not-made-for-refrigerant';
 import { oilDoesNotSuit } from './rules/oil-does-not-suit';
 import { overDesignPressure } from './rules/over-design-pressure';
+import { pumpDoesNotSuit } from './rules/pump-does-not-suit';
+import { recoveryCylinderOtherGas } from './rules/recovery-cylinder-other-gas';
+import { recoveryCylinderOverfilled } from './rules/recovery-cylinder-overfilled';
+import { recoveryCylinderPastRetest } from './rules/recovery-cylinder-past-retest';
+import { recoveryCylinderRating } from './rules/recovery-cylinder-rating';
+import { recoveryMachineDoesNotSuit } from './rules/recovery-machine-does-not-suit';
 import { refrigerantFromStockOnly } from './rules/refrigerant-from-stock-only';
 import { refrigerantNotAllowed } from './rules/refrigerant-not-allowed';
 import { shippedWithOtherRefrigerant } from './rules/shipped-with-other-refrigerant';
+import { solventBurns } from './rules/solvent-burns';
+import { solventDoesNotSuit } from './rules/solvent-does-not-suit';
+import { solventExpired } from './rules/solvent-expired';
 import { tubeNotRated } from './rules/tube-not-rated';
 import { tubeNotStated } from './rules/tube-not-stated';
 import { wrongCurve } from './rules/wrong-curve';
@@ -28,4 +40,16 @@ export const suitabilityChecks: readonly Check[] = [
   oilDoesNotSuit,
   chargedAsVapour,
   wrongCurve,
+  recoveryMachineDoesNotSuit,
+  pumpDoesNotSuit,
+  detectorDoesNotSuit,
+  certificateDoesNotCover,
+  recoveryCylinderOtherGas,
+  recoveryCylinderOverfilled,
+  recoveryCylinderPastRetest,
+  recoveryCylinderRating,
+  burntGasMixed,
+  solventDoesNotSuit,
+  solventExpired,
+  solventBurns,
 ];

@@ -1,36 +1,52 @@
-import { show } from '../../quantity';
 import { defineCheck } from '../define';
+import { aboveZero, underPressure } from '../plant';
+import { edits, gauge } from '../support';
 
-/** A joint undone while refrigerant stands behind it above the atmosphere. */
+/** A joint undone while refrigerant or nitrogen stands behind it above the atmosphere. */
 export const openUnderPressure = defineCheck({
   name: 'open-under-pressure',
   severity: 'error',
-  title: 'A part is opened that holds refrigerant under pressure',
+  title: 'A part is opened that holds refrigerant or gas under pressure',
   acceptable: false,
   reads: 'state',
   ground: 'law',
+  yieldsTo: ['section-not-recovered', 'recovery-too-shallow'],
   meaning:
-    'At this step a joint is undone, a part cut out or taken off, while it, or what is not shut off from it, holds refrigerant above atmospheric pressure.',
+    'At this step a joint is undone, a part cut out or taken off, while it, or what is not shut off from it, holds refrigerant above atmospheric pressure, or nitrogen under pressure.',
   why: 'Escaping liquid burns skin and eyes, a hose or a part may fly, and letting refrigerant go is against the law.',
-  source: '40 CFR 82.154 and 82.156 (handbook 2.1, 2.2); OSHA 1910.147 for the energy',
-  wrong: { base: 'split', steps: 'lock-out power\ndisconnect each kept line at both ends # <- here' },
+  source: '40 CFR 82.154 and 82.156 (handbook 2.1, 2.2); 29 CFR 1910.147 for the energy',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['recover system to 0 inHg\n', ''],
+      ['disconnect each kept line at both ends', 'disconnect each kept line at both ends # <- here'],
+    ],
+  },
   right: { base: 'split' },
   step(here) {
     for (const event of here.events('opens')) {
-      const { held } = event;
-      if (held.gas !== 'refrigerant' || held.high <= here.before.atmosphere * 1.02) continue;
+      const { held, space } = event;
+      if (event.how === 'pierced') continue;
+      const charged = held.gas === 'refrigerant' && aboveZero(here.before, held);
+      if (!charged && !underPressure(here.before, held)) continue;
+      const what = held.gas === 'refrigerant' ? (held.refrigerant ?? 'refrigerant') : held.gas;
       here.report({
         message: (say) =>
-          `This opens ${say.parts([event.part])} while ${say.parts(event.space.parts)} ${event.space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${show({ kind: 'pressure', low: held.high, high: held.high }, { level: 'gauge', atmosphere: here.before.atmosphere })}: recover it first.`,
+          `This opens ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${charged ? 'recover it' : 'let it down'} first.`,
         slot: 'what',
-        root: event.space,
-        related: [{ cause: held.since, message: 'it holds this since here' }],
+        root: held.since ?? here.before.graph,
+        concerns: space.parts,
+        related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
         fixes: [
-          {
-            title: 'Recover and prove zero before this step',
-            edits: (mend) =>
-              [mend.insertBefore(here.step, 'recover system to 0 inHg')].flatMap((each) => (each ? [each] : [])),
-          },
+          charged
+            ? {
+                title: 'Recover and prove zero before this step',
+                edits: (mend) => edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
+              }
+            : {
+                title: 'Release the nitrogen before this step',
+                edits: (mend) => edits(mend.insertBefore(here.step, 'release nitrogen outdoors')),
+              },
         ],
       });
     }

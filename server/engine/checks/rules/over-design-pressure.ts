@@ -23,11 +23,17 @@ export const overDesignPressure = defineCheck({
     'At the design temperature of its side the new refrigerant stands higher than the rating of a kept part, or than the design pressure that the plan states.',
   why: 'On a hot day the machine trips at best, or a coil or a vessel bursts.',
   source: 'design temperatures of ASHRAE 15 section 9.2.1 (from memory); saturation from the property tables',
-  wrong: { base: 'rack', instead: [['refrigerant R-22 -> R-448A', 'refrigerant R-22 -> R-410A # <- here']] },
+  wrong: {
+    base: 'rack',
+    instead: [
+      ['R-22 -> R-448A', 'R-22 -> R-448A # <- here'],
+      ['low 250 psig, high 400 psig', 'low 250 psig, high 280 psig'],
+    ],
+  },
   right: { base: 'rack' },
   plan(whole) {
     const { plan } = whole;
-    if (unfit(plan) === 'burns' || !changesRefrigerant(plan)) return;
+    if (unfit(plan) !== null || !changesRefrigerant(plan)) return;
     const over = keptEquipment(plan).flatMap((part) => {
       const side = sideOf(plan, part);
       const needed = saturationDesign(plan, side);

@@ -1,0 +1,47 @@
+import { show } from '../../quantity';
+import { brazingFlow, brazingPressureOpenEnd } from '../../reference/nitrogen-practice';
+import { defineCheck } from '../define';
+import { edits } from '../support';
+
+/** More or less nitrogen through a joint than the trade uses. */
+export const brazingFlowRange = defineCheck({
+  name: 'brazing-flow',
+  severity: 'warning',
+  title: 'Nitrogen flow while brazing out of the usual range',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'practice',
+  meaning:
+    'The nitrogen stated for brazing lies outside 2 to 10 cfh, or outside 1 to 2 psig at an open end. A cited sheet stands in place of the range.',
+  why: 'Too little lets air in and scale form; too much cools the joint, draws air in at a loose hose and blows the alloy out.',
+  source: `${brazingFlow.source}; ${brazingPressureOpenEnd.source} (handbook 6.3; some manuals allow more)`,
+  wrong: {
+    base: 'split',
+    instead: [['install filter-drier with nitrogen at 5 cfh', 'install filter-drier with nitrogen at 40 cfh # <- here']],
+  },
+  right: { base: 'split' },
+  step(here) {
+    if (here.per) return;
+    for (const event of here.events('joins')) {
+      const { nitrogen } = event;
+      if (!event.torch || !nitrogen) continue;
+      const flow = nitrogen.kind === 'volume-flow';
+      const usual = flow ? brazingFlow.quantity : brazingPressureOpenEnd.quantity;
+      const base = flow ? 0 : here.before.atmosphere;
+      const [low, high] = [nitrogen.low - base, nitrogen.high - base];
+      if (low >= usual.low * 0.99 && high <= usual.high * 1.01) continue;
+      here.report({
+        message: `Nitrogen at ${show(nitrogen, { atmosphere: here.before.atmosphere, ...(flow ? { as: 'cfh' } : {}) })} is out of the usual ${flow ? '2 to 10 cfh' : '1 to 2 psig at an open end'} while brazing: ${high > usual.high ? 'it cools the joint and draws air in' : 'scale forms in the tube'}.`,
+        slot: 'nitrogen',
+        fixes: [
+          {
+            title: flow ? 'Let 5 cfh flow' : 'Let 1.5 psig stand',
+            edits: (mend) =>
+              edits(mend.replace(here.step, 'nitrogen', `with nitrogen at ${flow ? '5 cfh' : '1.5 psig'}`)),
+          },
+        ],
+      });
+      return;
+    }
+  },
+});

@@ -1,0 +1,41 @@
+import { defineCheck } from '../define';
+import { edits } from '../support';
+
+/** A joint brazed with no nitrogen through it. */
+export const brazingWithoutNitrogen = defineCheck({
+  name: 'brazing-without-nitrogen',
+  severity: 'warning',
+  title: 'Brazing without flowing nitrogen',
+  acceptable: true,
+  reads: 'state',
+  ground: 'published',
+  meaning: 'A torch is at a joint of this step, by the kind of joint that the circuit states, and no nitrogen flows through the tube.',
+  why: 'Oxide scale forms inside the hot tube, comes off with the oil of the new machine and plugs its screens and valves.',
+  source: 'federal guide specification 15652A and public service manuals (handbook 6.3)',
+  wrong: {
+    base: 'split',
+    instead: [
+      [
+        'connect each kept line at both ends with nitrogen at 5 cfh',
+        'connect each kept line at both ends # <- here',
+      ],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const bare = here.events('joins').filter((event) => event.torch && event.nitrogen === null);
+    const [first] = bare;
+    if (!first) return;
+    const parts = bare.map((event) => event.part);
+    here.report({
+      message: (say) =>
+        `${say.parts(parts)} ${parts.length > 1 ? 'are' : 'is'} brazed here with no nitrogen through the tube: let 2 to 10 cfh flow, or state a joint that needs no torch.`,
+      fixes: [
+        {
+          title: 'Let nitrogen flow at 5 cfh',
+          edits: (mend) => edits(mend.append(here.step, ' with nitrogen at 5 cfh')),
+        },
+      ],
+    });
+  },
+});

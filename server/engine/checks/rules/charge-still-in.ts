@@ -1,0 +1,55 @@
+import { spacesOf } from '../../circuit/spaces';
+import { defineCheck } from '../define';
+import { aboveZero, heldBy } from '../plant';
+import { edits, gauge } from '../support';
+
+/** Nitrogen or a vacuum pump put on a circuit whose refrigerant was never recovered. */
+export const chargeStillIn = defineCheck({
+  name: 'charge-still-in',
+  severity: 'error',
+  title: 'Nitrogen or a pump is put on a charge that was not recovered',
+  acceptable: false,
+  reads: 'state',
+  ground: 'law',
+  yieldsTo: ['open-under-pressure', 'section-not-recovered', 'recovery-too-shallow'],
+  meaning:
+    'This step puts test nitrogen or a vacuum pump on a part that still holds its refrigerant. A new unit with its own charge behind shut valves is not meant.',
+  why: 'A pump blows the charge into the air; nitrogen on top of a charge may only be let go where the charge was recovered first.',
+  source: '40 CFR 82.154, 82.156 (handbook 2.2)',
+  wrong: {
+    base: 'rack',
+    instead: [
+      [
+        'return sol-1, sol-2, epr-1 to control',
+        'evacuate system to 500 micron # <- here\n  return sol-1, sol-2, epr-1 to control',
+      ],
+    ],
+  },
+  right: { base: 'rack' },
+  step(here) {
+    const aimed = [
+      ...here.events('pressurises').filter((event) => event.medium !== 'refrigerant'),
+      ...here.events('evacuates'),
+    ];
+    for (const event of aimed) {
+      for (const space of event.spaces) {
+        const held = heldBy(here.before, spacesOf(here.before, space.parts[0]!)[0] ?? space);
+        if (held.gas !== 'refrigerant' || !aboveZero(here.before, held)) continue;
+        here.report({
+          message: (say) =>
+            `${say.parts(space.parts)} still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${event.type === 'evacuates' ? 'a pump' : 'nitrogen'} is put on.`,
+          slot: 'what',
+          root: held.since ?? here.before.graph,
+          concerns: space.parts,
+          related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
+          fixes: [
+            {
+              title: 'Recover and prove zero before this step',
+              edits: (mend) => edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
+            },
+          ],
+        });
+      }
+    }
+  },
+});

@@ -1,0 +1,51 @@
+import { farEnd } from '../../circuit/graph';
+import { defineCheck } from '../define';
+
+/** A coil that solvent is sent through where it stands. */
+export const coilFlushedInPlace = defineCheck({
+  name: 'coil-flushed-in-place',
+  severity: 'error',
+  title: 'A coil is flushed in place',
+  acceptable: false,
+  reads: 'state',
+  ground: 'practice',
+  yieldsTo: ['line-not-disconnected', 'flush-before-recovery', 'never-flush'],
+  meaning:
+    'The solvent gets to a coil that stands in the circuit. On the bench, or shut off and flushed backwards by itself, it is fine; a plate exchanger or a coil of flat tube cannot be cleared even there (a warning).',
+  why: 'A coil has parallel passes: the dirtiest gets the least flow, keeps solvent and oil, and gives both back to the new machine.',
+  source: 'common practice (handbook 5.1)',
+  wrong: {
+    base: 'split',
+    instead: [['flush each kept line into container', 'flush evaporator into container # <- here'], ['remove old equipment\n', ''], ['disconnect each kept line', 'disconnect evaporator at both ends\n  disconnect each kept line'], ['purge each kept line at 50 psig', 'purge each kept line at 50 psig']],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const { graph } = here.before;
+    for (const flow of here.events('flows')) {
+      if (flow.medium !== 'solvent') continue;
+      const line = graph.parts[flow.line]!;
+      const alone = line.kind.group === 'coil' && flow.reached.every((index) => index === flow.line);
+      if (alone && flow.inlet === farEnd(line) && !line.kind.neverFlush) continue;
+      const coils = flow.reached.filter((index) => graph.parts[index]!.kind.group === 'coil');
+      if (coils.length === 0) continue;
+      here.report({
+        message: (say) =>
+          `The solvent goes through ${say.parts(coils)} in place: flush ${coils.length > 1 ? 'them' : 'it'} on the bench, or shut off and backwards.`,
+        slot: 'what',
+        root: `${flow.line}`,
+        concerns: coils,
+        related: coils.map((part) => ({ part, message: 'this coil lies in the way' })),
+      });
+    }
+    for (const event of here.events('cleans')) {
+      const bad = event.parts.filter((part) => graph.parts[part]!.kind.neverFlush);
+      if (bad.length === 0) continue;
+      here.report({
+        message: (say) =>
+          `${say.parts(bad)} cannot be cleared even on the bench: ${graph.parts[bad[0]!]!.kind.neverFlush}.`,
+        slot: 'what',
+        severity: 'warning',
+      });
+    }
+  },
+});

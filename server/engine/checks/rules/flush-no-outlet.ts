@@ -1,0 +1,51 @@
+import { hasGap } from '../../circuit/spaces';
+import { defineCheck } from '../define';
+import { endName } from '../plant';
+
+/** Solvent or nitrogen let into a line from which nothing gets out. */
+export const flushNoOutlet = defineCheck({
+  name: 'flush-no-outlet',
+  severity: 'error',
+  title: 'A flush or purge has no way out',
+  acceptable: false,
+  reads: 'state',
+  ground: 'practice',
+  yieldsTo: ['flush-before-recovery', 'line-not-disconnected'],
+  meaning: 'What is let in at one end of the line finds no open end: the far end is capped, plugged or pinched, or the end that it should go in at is shut.',
+  why: 'The line fills to the pressure of the bottle; a cap flies off, or solvent sprays back at whoever takes the hose off.',
+  source: 'common practice (handbook 5.2, 5.3)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['crimp each kept line at far end, leaving 1/8 in', 'cap suction-line at far end\n  crimp liquid-line at far end, leaving 1/8 in'],
+      ['blow-out each kept line', 'blow-out each kept line # <- here'],
+      ['# <- here at 50 psig for 30 s into container', 'at 50 psig for 30 s into container # <- here'],
+      ['trim each kept line at far end', 'trim liquid-line at far end'],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const plant = here.before;
+    const { graph } = plant;
+    for (const flow of here.events('flows')) {
+      const part = graph.parts[flow.line]!;
+      const free = part.ends.every((end) => {
+        const { joint } = graph.ends[end]!;
+        return joint < 0 || hasGap(plant, joint);
+      });
+      if (!free || (flow.outlets.length > 0 && flow.inletOpen)) continue;
+      const shut = part.ends.filter((end) => plant.ends[end]!.closure?.opening === null);
+      const gone = plant.parts[flow.line]!.mounted === 'none';
+      here.report({
+        message: (say) =>
+          gone
+            ? `${say.part(flow.line)} is off the circuit at this step: nothing can be sent through it.`
+            : `What goes into ${say.part(flow.line)} cannot get out: ${shut.map((end) => `${endName(graph, end)} is shut by a ${plant.ends[end]!.closure!.kind}`).join(' and ') || 'both ends are closed'}.`,
+        slot: 'what',
+        root: `${flow.line}`,
+        concerns: [flow.line],
+        related: shut.map((end) => ({ cause: plant.ends[end]!.closure!.by, message: 'it was shut here' })),
+      });
+    }
+  },
+});

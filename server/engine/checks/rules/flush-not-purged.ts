@@ -1,0 +1,48 @@
+import { defineCheck } from '../define';
+import { edits } from '../support';
+
+/** One flush on top of another with no purge between them. */
+export const flushNotPurged = defineCheck({
+  name: 'flush-not-purged',
+  severity: 'warning',
+  title: 'A flush pass with no purge before the next',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning: 'Solvent goes into a line while the solvent of the pass before is still in it, loaded with oil.',
+  why: 'The dirty solvent is only thinned, not taken out; more passes then clean less than they seem to.',
+  source: 'common practice (handbook 5.2: solvent in, chased with nitrogen, repeated)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['flush each kept line into container\n', 'flush each kept line into container # <- here\n'],
+      ['    purge each kept line at 50 psig for 15 s into container\n', ''],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const over = here
+      .events('flows')
+      .filter((flow) => flow.medium === 'solvent' && here.before.parts[flow.line]!.unpurged !== null);
+    const [first] = over;
+    if (!first) return;
+    here.report({
+      message: (say) =>
+        `${say.parts(over.map((flow) => flow.line))} still ${over.length > 1 ? 'hold' : 'holds'} the solvent of the last pass: purge after each flush.`,
+      slot: 'what',
+      related: [{ cause: here.before.parts[first.line]!.unpurged, message: 'it came in here' }],
+      fixes: [
+        {
+          title: 'Purge after each pass',
+          edits: (mend) =>
+            edits(
+              mend.insertAfter(
+                here.step,
+                `purge ${here.step.text.replace(/^(\S+:\s*)?\S+\s+/, '').split(/\s+(into|for|at|with)\s/)[0]} at 50 psig for 15 s into container`,
+              ),
+            ),
+        },
+      ],
+    });
+  },
+});

@@ -1,0 +1,48 @@
+import { defineCheck } from '../define';
+import { edits } from '../support';
+
+/** A line flushed that nobody has looked over. */
+export const flushUninspected = defineCheck({
+  name: 'flush-uninspected',
+  severity: 'warning',
+  title: 'A line is flushed without having been inspected',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning: 'Solvent goes into a line that no step before has inspected for low spots, traps and kinks.',
+  why: 'A low spot keeps solvent that no purge of the usual length brings out; it thins the new oil or shows as a vacuum that will not hold.',
+  source: 'common practice (handbook 5.2, 10.3)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['inspect each kept line for low-spots, traps, kinks, wall\n', ''],
+      ['flush each kept line into container', 'flush each kept line into container # <- here'],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const unseen = here
+      .events('flows')
+      .filter((flow) => flow.medium === 'solvent' && here.before.parts[flow.line]!.inspected === null)
+      .map((flow) => flow.line);
+    if (unseen.length === 0) return;
+    here.report({
+      message: (say) =>
+        `${say.parts(unseen)} ${unseen.length > 1 ? 'are' : 'is'} flushed unseen: inspect for low spots, traps and kinks first.`,
+      slot: 'what',
+      root: unseen.join(),
+      fixes: [
+        {
+          title: 'Inspect before the flush',
+          edits: (mend) =>
+            edits(
+              mend.insertBefore(
+                here.entry.slot.within.find((step) => step.word.word === 'repeat') ?? here.step,
+                `inspect ${unseen.map((index) => here.before.graph.parts[index]!.name).join(', ')} for low-spots, traps, kinks`,
+              ),
+            ),
+        },
+      ],
+    });
+  },
+});

@@ -1,0 +1,60 @@
+import { defineCheck } from '../define';
+import { onlyDriers } from '../plant';
+import { edits } from '../support';
+
+/** Opened, and perhaps brazed, without having waited to see that nothing comes back. */
+export const notProvedZero = defineCheck({
+  name: 'not-proved-zero',
+  severity: 'warning',
+  title: 'The circuit is opened without having been proved at zero',
+  acceptable: true,
+  reads: 'state',
+  ground: 'law',
+  yieldsTo: ['open-under-pressure', 'section-not-recovered', 'charge-still-in', 'flush-before-recovery'],
+  meaning:
+    'After recovery nobody waits with open gauges to see whether pressure comes back, and then the part is opened. Where a torch comes to such a part later, somebody can be hurt: the finding is then an error.',
+  why: 'Liquid under oil or behind a valve boils out after the machine has stopped; in a flame it makes acid and phosgene-like gas.',
+  source: 'verify the level before opening: 40 CFR 82.156 (handbook 2.1); 5 to 10 minutes: common practice',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['prove-zero system\n', ''],
+      ['disconnect each kept line at both ends', 'disconnect each kept line at both ends # <- here'],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    for (const [at, entry] of whole.entries.entries()) {
+      for (const event of entry.events) {
+        if (event.type !== 'opens' || event.held.refrigerant === null || event.how === 'pierced') continue;
+        const unproved = event.space.parts.filter((part) => entry.before.parts[part]!.provedZero === null);
+        if (unproved.length === 0 || onlyDriers(entry.before, event.space)) continue;
+        const torch = whole.entries
+          .slice(at)
+          .find((later) =>
+            later.events.some(
+              (each) =>
+                each.type === 'joins' &&
+                each.torch &&
+                unproved.includes(each.part) &&
+                later.before.parts[each.part]!.provedZero === null,
+            ),
+          );
+        whole.report(entry, {
+          message: (say) =>
+            `${say.parts([event.part])} is opened without waiting to see that no pressure comes back${torch ? `, and a torch comes to it at ${say.step(torch.cause)}` : ''}: prove zero first.`,
+          slot: 'what',
+          severity: torch ? 'error' : 'warning',
+          root: whole.plan.head,
+          concerns: event.space.parts,
+          fixes: [
+            {
+              title: 'Prove zero before this step',
+              edits: (mend) => edits(mend.insertBefore(entry.slot.step, 'prove-zero system')),
+            },
+          ],
+        });
+      }
+    }
+  },
+});

@@ -1,0 +1,72 @@
+import { stated } from '../../plan/gather';
+import type { BringItem } from '../../plan/plan';
+import { exactly } from '../../quantity';
+import { safeFill } from '../../takeoff/figures/safe-fill';
+import { input, named } from '../../takeoff/given';
+import type { Entry } from '../../walk/walk';
+import { defineCheck } from '../define';
+import { cylinderFor, figureOf, houseLimit } from '../stock';
+import { amount } from '../support';
+
+/** More gas than the cylinder may hold. */
+export const recoveryCylinderOverfilled = defineCheck({
+  name: 'recovery-cylinder-overfilled',
+  severity: 'error',
+  title: 'The recovery cylinders are too small for the charge',
+  acceptable: false,
+  reads: 'figure',
+  ground: 'published',
+  meaning:
+    'The charge of the machine, with what the cylinders hold already, is more than their safe fill, or than the fill that the house rules allow.',
+  why: 'A cylinder full of liquid bursts when it warms up: there is no gas left in it that could give way.',
+  source: 'AHRI Guideline K; 49 CFR 173.304 (handbook 2.3)',
+  wrong: {
+    base: 'split',
+    plan: 'bring {\n  recovery 1 x rc-30 holding R-22 20 lb\n}',
+    instead: [['recover system to 0 inHg', 'recover system to 0 inHg # <- here']],
+  },
+  right: { base: 'split', plan: 'bring {\n  recovery 1 x rc-30 empty\n}' },
+  plan(whole) {
+    const { plan } = whole;
+    const charge = plan.system.recoverCharge?.quantity.high;
+    if (charge === undefined) return;
+    // The charge goes where the step that reaches most of the circuit puts it; what other steps recover is little.
+    let most: {
+      readonly entry: Entry;
+      readonly item: BringItem;
+      readonly refrigerant: string;
+      readonly parts: number;
+    } | null = null;
+    for (const entry of whole.entries) {
+      for (const event of entry.events) {
+        if (event.type !== 'recovers') continue;
+        const item = cylinderFor(plan, event.into);
+        const refrigerant = event.held[0]?.refrigerant;
+        const parts = event.spaces.reduce((sum, space) => sum + space.parts.length, 0);
+        if (item && refrigerant && parts > (most?.parts ?? 0)) most = { entry, item, refrigerant, parts };
+      }
+    }
+    if (!most || most.parts * 2 < plan.graph.parts.length) return;
+    const { entry, item, refrigerant } = most;
+    const water = figureOf(plan, item.declaration, 'water-capacity', 'mass');
+    if (!water) return;
+    const house = houseLimit(plan, 'recovery-cylinder', 'fill');
+    const each = safeFill.figure(item.name, {
+      refrigerant: named(refrigerant),
+      waterCapacity: input(water),
+      ...(house && { fillShare: input(exactly('share', house.quantity.high)) }),
+    }).quantity?.low;
+    if (each === undefined) return;
+    const held = stated(item.bound, 'mass', plan.site.atmosphere)?.quantity.high ?? 0;
+    const room = each * item.number - held;
+    if (charge <= room * 1.005) return;
+    whole.report(entry, {
+      message: `${amount('mass', charge)} of ${refrigerant} come out here, and ${item.number > 1 ? `${item.number} x ` : ''}${item.label ?? item.name} ${held > 0 ? `with ${amount('mass', held)} in it ` : ''}may take ${amount('mass', Math.max(0, room))}${house ? ` by the house limit of ${amount('share', house.quantity.high)}` : ''}: bring more or larger cylinders.`,
+      slot: 'into',
+      related: [
+        { bound: item.bound, message: 'what is brought' },
+        ...(house ? [{ bound: house.bound, file: house.file, message: 'the house limit' }] : []),
+      ],
+    });
+  },
+});

@@ -1,0 +1,109 @@
+import type { Stated } from '../../plan/plan';
+import { exactly, type Quantity } from '../../quantity';
+import { recoveryLevelSource, unreachableLevelSource } from '../../reference/recovery-levels';
+import { recoveryLevel } from '../../takeoff/figures/recovery-level';
+import { input, named } from '../../takeoff/given';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type Whole } from '../define';
+import { isCompressor } from '../plant';
+import { authority, edits, gauge } from '../support';
+
+/** Recovery that stops above the level that the rule asks for this gas and charge. */
+export const recoveryTooShallow = defineCheck({
+  name: 'recovery-too-shallow',
+  severity: 'error',
+  title: 'Recovery stops above the level that the rule asks',
+  acceptable: false,
+  reads: 'figure',
+  ground: 'law',
+  meaning:
+    'The level stated for this recovery is above the one that the regulation asks for the pressure class of the refrigerant, the charge and the age of the recovery machine. For a repair that takes neither compressor nor coil off, atmospheric pressure is enough.',
+  why: 'What is left is let into the air when the circuit is opened: against the law, and more than a trace with a large or a medium-pressure charge.',
+  source: `${recoveryLevelSource}; ${unreachableLevelSource} (handbook 2.1); ${authority}`,
+  wrong: { base: 'split', instead: [['recover system to 0 inHg', 'recover system to 20 psig # <- here']] },
+  right: { base: 'split' },
+  plan(whole) {
+    if (whole.plan.system.smallAppliance !== null) return;
+    whole.entries.forEach((entry, at) => {
+      for (const event of entry.events) {
+        if (event.type !== 'recovers' || event.spaces.length === 0) continue;
+        const { atmosphere } = whole.plan.site;
+        const gas = event.held.find((each) => each.refrigerant)?.refrigerant;
+        if (!gas) continue;
+        const parts = event.spaces.flatMap((space) => space.parts);
+        const wide = parts.length > entry.before.graph.parts.length / 2;
+        const asked = required(whole, gas, wide);
+        const enough = major(whole, at, parts) ? (asked ?? atmosphere) : atmosphere;
+        // One percent is less than a gauge shows.
+        if (event.level <= enough * 1.01 || reachedLater(whole.entries, at, parts, enough)) continue;
+        const limit = enough < atmosphere * 0.99 ? inches(whole, enough) : '0 psig';
+        whole.report(entry, {
+          message: `${gas} is recovered to ${gauge(whole.plan, event.level)} only; before this circuit is opened the rule asks ${limit} (${recoveryLevelSource}); ${authority}.`,
+          slot: entry.slot.step.spans['level'] ? 'level' : 'what',
+          concerns: parts,
+          fixes: [
+            {
+              title: `Recover to ${limit}`,
+              edits: (mend) =>
+                edits(
+                  entry.slot.step.spans['level']
+                    ? mend.replace(entry.slot.step, 'level', `to ${limit === '0 psig' ? '0 inHg' : limit}`)
+                    : mend.append(entry.slot.step, ` to ${limit === '0 psig' ? '0 inHg' : limit}`),
+                ),
+            },
+          ],
+        });
+      }
+    });
+  },
+});
+
+/** The level in whole inches of mercury, as the rule prints it. */
+const inches = (whole: Whole, level: number): string =>
+  `${Math.round((whole.plan.site.atmosphere - level) / 3386.39)} inHg`;
+
+function required(whole: Whole, gas: string, wide: boolean): number | null {
+  const { plan } = whole;
+  const machine = plan.bring?.find((each) => each.word === 'recovery-machine')?.declaration;
+  const made = machine?.bound.block.find((each) => each.word?.word === 'made')?.values['year'] as string | undefined;
+  const charge: Stated | null = plan.system.recoverCharge ?? plan.system.charge;
+  // A section that is shut off counts with its own, small charge.
+  const mass: Quantity = wide && charge ? charge.quantity : exactly('mass', 1);
+  const figure = recoveryLevel.figure(
+    'recovery',
+    { refrigerant: named(gas), charge: input(mass), machineMade: named(made ?? '2000') },
+    { atmosphere: plan.site.atmosphere },
+  );
+  return figure.quantity?.low ?? null;
+}
+
+/** Whether the work behind it takes a compressor or a coil off: the rule's own border of a major repair (40 CFR 82.152). */
+function major(whole: Whole, at: number, parts: readonly number[]): boolean {
+  for (const entry of whole.entries.slice(at + 1)) {
+    if (entry.events.some((event) => event.type === 'charges')) return false;
+    for (const event of entry.events) {
+      if (event.type !== 'unmounts') continue;
+      const taken = event.parts.map((index) => entry.before.graph.parts[index]!);
+      if (taken.some((part) => parts.includes(part.index) && (isCompressor(part) || part.kind.group === 'coil')))
+        return true;
+    }
+  }
+  return false;
+}
+
+/** A first recovery that a later one carries on to the level is no fault. */
+const reachedLater = (entries: readonly Entry[], at: number, parts: readonly number[], level: number): boolean => {
+  for (const entry of entries.slice(at + 1)) {
+    if (entry.events.some((event) => event.type === 'opens' && parts.includes(event.part))) return false;
+    if (
+      entry.events.some(
+        (event) =>
+          event.type === 'recovers' &&
+          event.level <= level * 1.01 &&
+          event.spaces.some((space) => space.parts.some((part) => parts.includes(part))),
+      )
+    )
+      return true;
+  }
+  return false;
+};

@@ -1,0 +1,40 @@
+import { defineCheck } from '../define';
+import { aboveZero } from '../plant';
+import { gauge } from '../support';
+
+/** Refrigerant let into the air by something else than a joint undone: a valve, a cap, a cut. */
+export const refrigerantVented = defineCheck({
+  name: 'refrigerant-vented',
+  severity: 'error',
+  title: 'Refrigerant is let into the air',
+  acceptable: false,
+  reads: 'state',
+  ground: 'law',
+  yieldsTo: ['open-under-pressure', 'valves-opened-early'],
+  meaning: 'A valve, a cap or an open end that this step frees lets refrigerant into the air.',
+  why: 'Knowing release of refrigerant is against the law, wastes the charge and can burn or suffocate people. Hose purges within good practice are not meant.',
+  source: '40 CFR 82.154 (handbook 2.2)',
+  wrong: {
+    base: 'rack',
+    instead: [
+      [
+        'leak-check system\n',
+        'leak-check system\n  lock-out comp\n  close valve-s, valve-d\n  recover comp to 0 inHg\n  prove-zero comp\n  disconnect comp at both ends\n  open valve-s, valve-d # <- here\n',
+      ],
+    ],
+  },
+  right: { base: 'rack' },
+  step(here) {
+    if (here.events('opens').length > 0) return;
+    for (const { space, contents } of here.entry.released) {
+      if (!aboveZero(here.before, contents)) continue;
+      here.report({
+        message: (say) =>
+          `This lets ${contents.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, contents.high)} out of ${say.parts(space.parts)} into the air.`,
+        slot: 'what',
+        concerns: space.parts,
+        related: contents.since ? [{ cause: contents.since, message: 'it holds this since here' }] : [],
+      });
+    }
+  },
+});

@@ -1,0 +1,75 @@
+import { child } from '../../plan/bind';
+import { wordSpan } from '../../plan/gather';
+import type { Declaration } from '../../plan/scope';
+import type { Name } from '../../plan/terms';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type Whole } from '../define';
+import { oilFamily } from '../plant-facts';
+import { listOf } from '../stock';
+
+/** A solvent that does not take the oil away, or must not meet the refrigerant. */
+export const solventDoesNotSuit = defineCheck({
+  name: 'solvent-does-not-suit',
+  severity: 'warning',
+  title: 'The solvent does not suit the oil or the refrigerant',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'published',
+  meaning:
+    'The sheet of the solvent does not list the oil that is to be washed out, or a refrigerant that it will meet.',
+  why: 'The oil stays in the line however often it is flushed, or traces of solvent react with the new charge.',
+  source: 'the data sheet of the solvent, as the shop declares it',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['removes mineral, alkylbenzene, POE, PVE, PAG', 'removes POE, PVE'],
+      ['  solvent shop-flush\n', '  solvent shop-flush # <- here\n'],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    const { plan } = whole;
+    for (const { solvent, entry } of solventsUsed(whole)) {
+      const oils = listOf(solvent, 'removes', 'oils');
+      const gases = listOf(solvent, 'suits', 'refrigerants');
+      const old = oilFamily(plan, plan.system.oil.before);
+      const wrong = [
+        ...(oils && old && !oils.includes(old) && !oils.includes(plan.system.oil.before ?? '')
+          ? [`does not list ${old} oil among what it removes`]
+          : []),
+        ...[plan.system.refrigerant.before, plan.system.refrigerant.after].flatMap((each) =>
+          gases && each && !gases.includes(each) ? [`does not list ${each}`] : [],
+        ),
+      ];
+      if (wrong.length > 0)
+        reportSolvent(
+          whole,
+          entry,
+          `${solvent.name} ${[...new Set(wrong)].join(' and ')}: take a solvent whose sheet does.`,
+        );
+    }
+  },
+});
+
+/** The solvents that flushes use, each once, with the first step that does. */
+export function solventsUsed(whole: Whole): readonly { readonly solvent: Declaration; readonly entry: Entry }[] {
+  const found = new Map<Declaration, Entry>();
+  for (const entry of whole.entries) {
+    if (!entry.events.some((event) => event.type === 'flows' && event.medium === 'solvent')) continue;
+    const name = entry.slot.step.values['with'] as Name | undefined;
+    const solvent = name ? whole.plan.scope.find('solvent', name.text) : whole.plan.parameters.solvent;
+    if (solvent && !found.has(solvent)) found.set(solvent, entry);
+  }
+  return [...found].map(([solvent, entry]) => ({ solvent, entry }));
+}
+
+/** At the step that names the solvent, or at the plan's own line. */
+export function reportSolvent(whole: Whole, entry: Entry, message: string): void {
+  const line = child(whole.plan.declaration.bound.block, 'solvent');
+  if (entry.slot.step.values['with'] || !line) whole.report(entry, { message, slot: 'with' });
+  else
+    whole.reportAt(line, line.spans['solvent'] ?? wordSpan(line), {
+      message,
+      related: [{ cause: entry.cause, message: 'used here' }],
+    });
+}

@@ -1,0 +1,58 @@
+import { contentsOfCell } from '../../circuit/settle';
+import { cellOf } from '../../circuit/spaces';
+import { defineCheck } from '../define';
+import { endName, underPressure } from '../plant';
+import { gauge } from '../support';
+
+/** A flame at a part that holds refrigerant, solvent or pressure. */
+export const torchHazard = defineCheck({
+  name: 'torch-hazard',
+  severity: 'error',
+  title: 'A torch at a part that holds refrigerant, solvent or pressure',
+  acceptable: false,
+  reads: 'state',
+  ground: 'published',
+  yieldsTo: ['final-purge-weak', 'final-purge-short', 'wet-with-solvent', 'open-under-pressure', 'charge-still-in'],
+  meaning:
+    'At this step a joint is brazed while the part at one side of it holds refrigerant or gas under pressure, or is wet with solvent.',
+  why: 'Refrigerant and solvent make acid and poison gas in a flame, oil mist burns like a blow-lamp, and a joint under pressure blows molten metal at the brazer.',
+  source: '29 CFR 1910.252 and fire code practice (handbook 11, cut and braze); solvent: common practice (handbook 5.3)',
+  wrong: {
+    base: 'split',
+    instead: [
+      [
+        'install filter-drier with nitrogen at 5 cfh\n',
+        'pressure-test suction-line to 50 psig for 10 min\n  install filter-drier with nitrogen at 5 cfh # <- here\n',
+      ],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const plant = here.before;
+    const { graph } = plant;
+    for (const event of here.events('joins')) {
+      if (!event.torch) continue;
+      const near = new Set(event.ends.flatMap((end) => graph.joints[graph.ends[end]!.joint]?.ends ?? [end]));
+      for (const end of near) {
+        const { part } = graph.ends[end]!;
+        const state = plant.parts[part]!;
+        if (state.mounted === 'none' || plant.ends[end]!.valve === 'shut') continue;
+        const held = contentsOfCell(plant, cellOf(end));
+        const what =
+          held.gas === 'refrigerant' && !state.ownCharge
+            ? `holds ${held.refrigerant ?? 'refrigerant'}`
+            : underPressure(plant, held)
+              ? `holds ${held.gas} at ${gauge(here.plan, held.high)}`
+              : null;
+        if (!what) continue;
+        here.report({
+          message: (say) => `A torch comes to ${endName(graph, end)} while ${say.part(part)} ${what}.`,
+          slot: 'what',
+          root: held.since ?? graph,
+          concerns: [part],
+          related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
+        });
+      }
+    }
+  },
+});

@@ -1,0 +1,62 @@
+import { defineCheck } from '../define';
+import { edits } from '../support';
+
+/** A trap keeps its solvent through a purge of the usual length. */
+export const trapNotDrained = defineCheck({
+  name: 'trap-not-drained',
+  severity: 'warning',
+  title: 'A line with a trap is flushed with no drain and no longer purge',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  yieldsTo: ['final-purge-short', 'final-purge-weak', 'wet-with-solvent'],
+  meaning:
+    'The circuit states a trap or low spot in a line that is flushed; no step drains it, and its last purge gives less than twice the gas changes that a plain line needs.',
+  why: 'Liquid in a trap lets the gas pass over it: the line seems clear while the trap still holds a cup of solvent.',
+  source: 'common practice: drain it, or purge longer (handbook 5.2); twice the changes is an estimate',
+  wrong: {
+    base: 'split',
+    plan: '',
+    instead: [
+      ['length 40 ft\n      joint brazed\n    }\n  }', 'length 40 ft\n      trap at 2 ft, depth 4 in\n      joint brazed\n    }\n  }'],
+      ['purge each kept line at 100 psig for 60 s into container', 'purge each kept line at 100 psig for 60 s into container # <- here'],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    const last = whole.entries.at(-1);
+    if (!last) return;
+    for (const part of whole.plan.graph.parts) {
+      if (!part.properties.traps?.length) continue;
+      const through = whole.entries.flatMap((entry) =>
+        entry.events.flatMap((event) =>
+          event.type === 'flows' && event.outlets.some((outlet) => outlet.chain.includes(part.index))
+            ? [{ entry, event }]
+            : [],
+        ),
+      );
+      const flush = through.find(({ event }) => event.medium === 'solvent');
+      if (!flush || whole.entries.some((entry) => entry.after.parts[part.index]!.drained !== null)) continue;
+      const purges = through.filter(({ event }) => event.purpose === 'purge');
+      if (purges.some(({ event, entry }) => longer(event) || entry.slot.step.values['per'] !== undefined)) continue;
+      const at = purges.at(-1) ?? flush;
+      whole.report(at.entry, {
+        message: (say) =>
+          `${say.part(part.index)} has a trap that keeps solvent: drain it after the flush, or purge it at least twice as long.`,
+        slot: 'what',
+        concerns: [part.index],
+        related: [{ part: part.index, message: 'the trap is stated here' }],
+        fixes: [
+          {
+            title: `Drain ${part.name} at the trap`,
+            edits: (mend) => edits(mend.insertBefore(at.entry.slot.step, `drain ${part.name} at trap`)),
+          },
+        ],
+      });
+    }
+  },
+});
+
+/** Twice the ten changes that dry a plain line, or the half hour of a drying purge. */
+const longer = (flow: { readonly volumeChanges: number | null; readonly time: { readonly low: number } | null }) =>
+  (flow.volumeChanges ?? 0) >= 20 || (flow.time?.low ?? 0) >= 1800;

@@ -1,0 +1,54 @@
+import type { Space } from '../../circuit/spaces';
+import { defineCheck, type Here } from '../define';
+import { isCompressor, onlyDriers } from '../plant';
+import { edits } from '../support';
+
+/** A joint undone or a torch lit while the compressors can still start. */
+export const workWithoutLockOut = defineCheck({
+  name: 'work-without-lock-out',
+  severity: 'error',
+  title: 'The circuit is opened or brazed with the power on',
+  acceptable: false,
+  reads: 'state',
+  ground: 'law',
+  meaning:
+    'At this step the circuit is opened, cut or brazed while neither the power nor the machine that it hangs on is locked out. Control power alone, survey, pump-down and oil rounds before the lock-out are fine; so is a drier shell between its own shut valves.',
+  why: 'A compressor or fan that starts by itself hurts people, draws air into an open circuit and burns out.',
+  source: '29 CFR 1910.147 (handbook 11, electrical isolation)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['lock-out power\n', ''],
+      ['disconnect each kept line at both ends', 'disconnect each kept line at both ends # <- here'],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    if (here.before.power !== 'on') return;
+    for (const event of here.events('opens')) {
+      if (event.how === 'pierced' || onlyDriers(here.before, event.space)) continue;
+      if (lockedOutAt(here, event.part, event.space)) continue;
+      say(here, event.part, 'opened');
+      return;
+    }
+    const torch = here.events('joins').find((event) => event.torch && !here.before.lockedOut.has(event.part));
+    if (torch) say(here, torch.part, 'brazed');
+  },
+});
+
+const lockedOutAt = (here: Here, part: number, space: Space): boolean =>
+  here.before.lockedOut.has(part) ||
+  space.parts.some((index) => isCompressor(here.before.graph.parts[index]!) && here.before.lockedOut.has(index));
+
+function say(here: Here, part: number, what: string): void {
+  here.report({
+    message: (name) =>
+      `${name.parts([part])} is ${what} with the power on: lock out first, so that nothing starts under your hands.`,
+    slot: 'what',
+    root: here.before.powerBy ?? here.before.graph,
+    related: here.before.powerBy ? [{ cause: here.before.powerBy, message: 'the power came back here' }] : [],
+    fixes: [
+      { title: 'Lock out before this step', edits: (mend) => edits(mend.insertBefore(here.step, 'lock-out power')) },
+    ],
+  });
+}
