@@ -97,6 +97,9 @@ export const kinds: readonly Kind[] = [
   }),
   kind('access-valve', 'valve', 'port with a core', 'its core blocks the flow and its seal swells', { port: true }),
   kind('piercing-valve', 'valve', 'port clamped on a tube', 'its needle and seal', { port: true }),
+  kind('process-tube', 'fitting', 'stub of a factory-sealed machine, to fill it by and pinch it off', null, {
+    port: true,
+  }),
   kind('sight-glass', 'fitting', 'shows liquid and moisture', 'its seals, and its dye leaches'),
   kind('strainer', 'fitting', 'catches dirt', 'it holds what is flushed into it'),
   kind('branch-box', 'unit', 'splits one pair of pipes to several rooms', 'its valves and strainers', {

@@ -55,15 +55,40 @@ export function hasGap(plant: Plant, joint: number): boolean {
 const isMade = (plant: Plant, end: number): boolean =>
   plant.ends[end]!.attached && plant.parts[plant.graph.ends[end]!.part]!.mounted !== 'none';
 
-/** An added part that has not been there yet: its neighbours are still joined to each other past it. */
+/**
+ * Whether the neighbours of a part that is off are joined to each other past it: of an added part that has not been there
+ * yet, and of an added or removed one that came out, once both neighbours are made up again.
+ */
 const bridged = (plant: Plant, end: number): boolean => {
+  if (!isGone(plant, end)) return false;
   const { part } = plant.graph.ends[end]!;
-  return (
-    plant.graph.parts[part]!.standing === 'added' &&
-    plant.parts[part]!.mounted === 'none' &&
-    plant.ends[end]!.detachedBy === null
+  if (plant.graph.parts[part]!.standing === 'added' && plant.ends[end]!.detachedBy === null) return true;
+  return [end, end ^ 1].every((own) =>
+    plant.graph.joints[plant.graph.ends[own]!.joint]?.ends.every(
+      (other) => other === own || isMade(plant, other) || isGone(plant, other),
+    ),
   );
 };
+
+/** Of a part that is off and whose place the line can close over. */
+const isGone = (plant: Plant, end: number): boolean => {
+  const { part } = plant.graph.ends[end]!;
+  const { standing } = plant.graph.parts[part]!;
+  return plant.parts[part]!.mounted === 'none' && (standing === 'added' || standing === 'removed');
+};
+
+/** The ends that an end meets; past a part that came out for good, those on its other side. */
+export function neighbours(plant: Plant, end: number): readonly number[] {
+  const others = (of: number): readonly number[] =>
+    plant.graph.joints[plant.graph.ends[of]!.joint]?.ends.filter((each) => each !== of) ?? [];
+  let met = others(end);
+  for (let hops = plant.graph.parts.length; hops > 0; hops--) {
+    const [only] = met;
+    if (met.length !== 1 || only === undefined || !isGone(plant, only) || plant.ends[only]!.detachedBy === null) break;
+    met = others(only ^ 1);
+  }
+  return met;
+}
 
 /** Whether an end stands open to the air, and how wide. */
 export function openingAt(plant: Plant, end: End): Opening | null {
@@ -104,7 +129,7 @@ function findSpaces(plant: Plant): readonly Space[] {
   for (const joint of graph.joints) {
     const meeting = joint.ends.filter((end) => isMade(plant, end) && endPasses(plant, graph.ends[end]!));
     for (let k = 1; k < meeting.length; k++) join(cellOf(meeting[0]!), cellOf(meeting[k]!));
-    // Past an added part that is not in yet, the neighbours meet at both of its joints.
+    // Past a part that is not there, the neighbours meet at both of its joints.
     for (const end of joint.ends) if (bridged(plant, end) && meeting.length > 0) join(cellOf(meeting[0]!), cellOf(end));
   }
   const grouped = new Map<number, number[]>();

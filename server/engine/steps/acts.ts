@@ -1,6 +1,6 @@
 import { farEnd, nearEnd, type Part } from '../circuit/graph';
 import { contentsOfCell, setCell } from '../circuit/settle';
-import { cellOf, hasGap, type Space, spaces } from '../circuit/spaces';
+import { cellOf, hasGap, neighbours, type Space, spaces } from '../circuit/spaces';
 import { airOf, type Closure, type Contents, filled, type PartState } from '../circuit/state';
 import type { Act, Target } from './verb';
 
@@ -69,8 +69,7 @@ const loseTest = (act: Act, index: number): void => {
 export function makeUp(act: Act, ends: readonly number[]): void {
   const { draft } = act;
   for (const end of ends) {
-    const joint = draft.graph.joints[draft.graph.ends[end]!.joint];
-    const others = joint?.ends.filter((each) => each !== end) ?? [];
+    const others = neighbours(draft.now(), end).filter((each) => each !== end);
     for (const each of [end, ...(others.length === 1 ? others : [])]) {
       if (draft.part(draft.graph.ends[each]!.part).mounted === 'none' && each !== end) continue;
       const closure = draft.end(each).closure;
