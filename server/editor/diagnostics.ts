@@ -5,8 +5,10 @@ import {
   type Range,
 } from 'vscode-languageserver';
 import type { Finding, Place, Severity } from '../engine/finding';
+import { checkPage } from './check-page';
 import type { Snapshot } from './engine';
 import type { Folder } from './folder';
+import { checkScheme } from './protocol';
 
 const severities: Record<Severity, DiagnosticSeverity> = {
   error: DiagnosticSeverity.Error,
@@ -15,7 +17,12 @@ const severities: Record<Severity, DiagnosticSeverity> = {
 };
 
 /** The findings of a file as the protocol shows them, at their present places. */
-export function diagnosticsOf(folder: Folder, snapshot: Snapshot, findings: readonly Finding[]): Diagnostic[] {
+export function diagnosticsOf(
+  folder: Folder,
+  snapshot: Snapshot,
+  findings: readonly Finding[],
+  pages = false,
+): Diagnostic[] {
   const shown: Diagnostic[] = [];
   for (const finding of findings) {
     const range = rangeOf(folder, snapshot, finding.at);
@@ -29,8 +36,12 @@ export function diagnosticsOf(folder: Folder, snapshot: Snapshot, findings: read
       range,
       severity: severities[finding.severity],
       code: finding.name,
+      ...(pages && checkPage(finding.name) !== undefined
+        ? { codeDescription: { href: `${checkScheme}:/${finding.name}.md` } }
+        : {}),
       source: 'jobplan',
       message: finding.message,
+      data: finding.name,
       ...(related.length > 0 ? { relatedInformation: related } : {}),
     });
   }

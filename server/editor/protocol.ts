@@ -4,6 +4,8 @@
 export interface StartOptions {
   /** True when the client answers the two requests of the file door, so that the server leaves the disk alone. */
   readonly door: boolean;
+  /** True when the client opens addresses of `checkScheme` and shows the page that `checkRequest` gives. */
+  readonly pages?: boolean;
 }
 
 /** Server to client: the addresses of all job plan files in the workspace folders. No parameters; answers `string[]`. */
@@ -24,10 +26,39 @@ export interface SheetParameters {
 }
 
 export interface Sheet {
-  /** A fragment of HTML without scripts; an element that prints a line of the plan says so in `data-line` (from zero). */
+  /** A fragment of HTML without scripts; an element that prints a line of the plan says so in `data-line` (from 1). */
   readonly html: string;
   /** The style sheet that belongs to it; its body has the class `sheet`. */
   readonly style: string;
   /** The version of the document that was printed; null when the file is not open. */
   readonly version: number | null;
 }
+
+/** Client to server: the state of every part of the plan at a place, in Markdown. Answers a `StateAnswer`, or null. */
+export const stateRequest = 'jobplan/state';
+
+export interface StateParameters {
+  readonly uri: string;
+  /** Line of the document, from zero. */
+  readonly line: number;
+}
+
+export interface StateAnswer {
+  /** "step 14 (evacuate each open part)", or "the beginning". */
+  readonly title: string;
+  readonly parts: readonly { readonly name: string; readonly facts: readonly string[] }[];
+}
+
+/** Client to server: the manual page of a check in Markdown. Parameters `{ name }`; answers a string, or null. */
+export const checkRequest = 'jobplan/check';
+
+export interface CheckParameters {
+  readonly name: string;
+}
+
+/** Scheme of the addresses under which the client shows the pages of checks: `jobplan-check:/open-under-pressure.md`. */
+export const checkScheme = 'jobplan-check';
+
+/** Commands of the client that code lenses name. */
+export const showProcedureCommand = 'jobplan.showProcedure';
+export const showPlacesCommand = 'jobplan.showPlaces';

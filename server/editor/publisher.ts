@@ -2,6 +2,7 @@ import type { Connection, Diagnostic } from 'vscode-languageserver';
 import { diagnosticsOf } from './diagnostics';
 import type { Snapshot } from './engine';
 import type { Folder } from './folder';
+import type { Session } from './session';
 import { type Log, later } from './turns';
 
 /** Milliseconds of work on other files after which a waiting key press or request gets its turn. */
@@ -26,6 +27,7 @@ export class Publisher {
   constructor(
     private readonly connection: Connection,
     private readonly log: Log,
+    private readonly session: Session,
   ) {}
 
   /** A document changed: its findings go out in this turn, those of the rest of its folder when there is time. */
@@ -101,7 +103,7 @@ export class Publisher {
     if (document === undefined) return;
     let diagnostics: Diagnostic[];
     try {
-      diagnostics = diagnosticsOf(folder, snapshot, snapshot.findings(path));
+      diagnostics = diagnosticsOf(folder, snapshot, snapshot.findings(path), this.session.showsPages);
     } catch (error) {
       this.log(`findings of ${path}`, error);
       return;

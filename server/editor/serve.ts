@@ -29,13 +29,15 @@ export function serve(connection: Connection, host: Host): void {
     connection.console.error(`${where}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
   };
   const session = new Session(host.makeWorkspace);
-  const publisher = new Publisher(connection, log);
+  const publisher = new Publisher(connection, log, session);
   let door: Door = noDoor;
   let watches = false;
   let changesFolders = false;
 
   connection.onInitialize((parameters) => {
     const options = parameters.initializationOptions as Partial<StartOptions> | undefined;
+    session.client = parameters.capabilities;
+    session.showsPages = options?.pages === true;
     door = options?.door === true ? clientDoor(connection) : (host.ownDoor ?? noDoor);
     watches = parameters.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
     changesFolders = parameters.capabilities.workspace?.workspaceFolders === true;

@@ -1,4 +1,4 @@
-import type { WorkspaceFolder } from 'vscode-languageserver';
+import type { ClientCapabilities, WorkspaceFolder } from 'vscode-languageserver';
 import type { Document } from './document';
 import type { Door } from './door';
 import type { Snapshot, SourceFile, Workspace } from './engine';
@@ -16,6 +16,10 @@ export interface View {
 /** All that the server knows: its workspace folders, each with its engine, and the documents in them. */
 export class Session {
   private readonly all: Folder[] = [];
+  /** What the client can do, as it said when it began. */
+  client: ClientCapabilities = {};
+  /** Whether the client shows the pages of checks. */
+  showsPages = false;
 
   constructor(private readonly makeWorkspace: () => Workspace) {}
 

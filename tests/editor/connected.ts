@@ -4,8 +4,10 @@ import {
   createProtocolConnection,
   type Diagnostic,
   type InitializeParams,
+  type InitializeResult,
   type ProtocolConnection,
   type PublishDiagnosticsParams,
+  type ServerCapabilities,
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
@@ -29,12 +31,14 @@ export class Connected {
   }
 
   readonly logged: string[] = [];
+  /** What the server said that it can do. */
+  capabilities: ServerCapabilities = {};
 
   /** Starts a server; `folders` are addresses, `answers` are requests that this client answers. */
   static async start(
     host: Host,
     folders: string[],
-    options: { door?: boolean; answers?: Record<string, (parameters: never) => unknown> } = {},
+    options: { door?: boolean; pages?: boolean; answers?: Record<string, (parameters: never) => unknown> } = {},
   ): Promise<Connected> {
     const [up, down] = [new PassThrough(), new PassThrough()];
     const server = createConnection(ProposedFeatures.all, new StreamMessageReader(up), new StreamMessageWriter(down));
@@ -48,10 +52,13 @@ export class Connected {
       processId: null,
       rootUri: null,
       workspaceFolders: folders.map((uri) => ({ uri, name: uri })),
-      capabilities: { workspace: { workspaceFolders: true, didChangeWatchedFiles: { dynamicRegistration: true } } },
-      initializationOptions: { door: options.door ?? false },
+      capabilities: {
+        workspace: { workspaceFolders: true, didChangeWatchedFiles: { dynamicRegistration: true } },
+        textDocument: { completion: { completionItem: { snippetSupport: true } } },
+      },
+      initializationOptions: { door: options.door ?? false, pages: options.pages ?? false },
     };
-    await client.sendRequest('initialize', parameters);
+    connected.capabilities = ((await client.sendRequest('initialize', parameters)) as InitializeResult).capabilities;
     await client.sendNotification('initialized', {});
     return connected;
   }

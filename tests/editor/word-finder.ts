@@ -1,6 +1,7 @@
 import { createGrammar } from '../../grammar';
 import type { Workspace } from '../../server/editor/engine';
 import type { Finding } from '../../server/engine/finding';
+import { Scope } from '../../server/engine/plan/scope';
 
 const grammar = createGrammar([]);
 
@@ -30,6 +31,10 @@ export function wordFinder(): Workspace {
           const tree = trees.get(path);
           return typeof text === 'string' && tree !== undefined ? { path, text, tree } : undefined;
         },
+        bound: () => undefined,
+        closure: () => [],
+        scope: () => new Scope([]),
+        plans: () => [],
         findings: (path) =>
           (trees.get(path)?.items ?? []).flatMap((item): Finding[] => {
             if (item.kind !== 'statement' || item.word === null) return [];

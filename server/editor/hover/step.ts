@@ -1,0 +1,81 @@
+import { numberOf } from '../../engine/checks/check';
+import type { Bound } from '../../engine/plan/bind';
+import type { Figure } from '../../engine/takeoff/figure';
+import { relationNamed } from '../../engine/takeoff/figures';
+import { showFigure } from '../../engine/takeoff/show-figure';
+import type { Asked } from '../asking';
+import type { PlanView } from '../engine';
+import { entriesOf } from '../part-page';
+import { jobsOf, planAround } from '../plan-around';
+
+/** A step's number on the sheet and its computed figures with their workings. */
+export function stepPages(asked: Asked, bound: Bound): readonly string[] {
+  const view = planAround(asked);
+  if (view === undefined) return [];
+  const entries = entriesOf(view, bound);
+  const [first] = entries;
+  if (first === undefined) return [];
+  const title = `Step ${numberOf(view, first)} of ${numberOf(view, view.walk.entries.at(-1)!)}`;
+  const figures = figuresOf(view, bound);
+  return [[title, ...figures.map((figure) => figurePage(figure, view.plan.site.atmosphere))].join('\n\n')];
+}
+
+/** The figures of a statement's entries, each once: a repeat's rounds give the same. */
+export function figuresOf(view: PlanView, bound: Bound): readonly Figure[] {
+  const found = new Map<string, Figure>();
+  view.walk.entries.forEach((entry, index) => {
+    if (entry.slot.step.bound !== bound) return;
+    for (const figure of view.takeOff.steps[index] ?? []) found.set(`${figure.name} ${figure.subject}`, figure);
+  });
+  return [...found.values()];
+}
+
+/** One figure in Markdown: the result, how it was found, what it rests on. */
+export function figurePage(figure: Figure, atmosphere: number): string {
+  const title = relationNamed(figure.name)?.title ?? figure.name.replaceAll('-', ' ');
+  const shown = showFigure(figure, { system: 'both', atmosphere });
+  const head = `**${title}** (${figure.subject}): ${figure.quantity === null ? shown : `= ${shown}`}`;
+  const workings = figure.workings.length > 0 ? ['```text', ...figure.workings, '```'].join('\n') : undefined;
+  const notes = figure.notes.map((note) => `- ${note}`).join('\n');
+  const sources =
+    figure.sources.length > 0
+      ? `*${how[figure.confidence]}. Source: ${figure.sources.join('; ')}*`
+      : `*${how[figure.confidence]}.*`;
+  return [head, workings, notes, sources].filter((each) => each !== undefined && each !== '').join('\n\n');
+}
+
+const how: Record<Figure['confidence'], string> = {
+  published: 'Computed; rests on published figures',
+  computed: 'Computed',
+  practice: 'Computed; rests on common practice',
+  memory: 'Computed; rests on figures from memory',
+};
+
+/** In a standard: which jobs follow it, and for a step at which of their steps it stands. */
+export function jobsPage(asked: Asked, bound: Bound): readonly string[] {
+  const top = asked.look.chain[0]?.bound;
+  if (top?.word?.word !== 'standard' || (bound !== top && bound.place !== 'steps')) return [];
+  const jobs = jobsOf(asked.snapshot, asked.path, top);
+  if (jobs.length === 0) return ['No job of this folder follows the standard.'];
+  const shown = jobs
+    .slice(0, mostJobs)
+    .map((view) => `- ${view.plan.title} (\`${view.plan.name}\`)${bound === top ? '' : standing(view, bound)}`);
+  const more = jobs.length > mostJobs ? [`- and ${jobs.length - mostJobs} more`] : [];
+  return [
+    [`${jobs.length === 1 ? 'One job follows' : `${jobs.length} jobs follow`} this standard:`, ...shown, ...more].join(
+      '\n',
+    ),
+  ];
+}
+
+/** Jobs that a hover lists; the rest is counted. */
+const mostJobs = 8;
+
+function standing(view: PlanView, bound: Bound): string {
+  const [entry] = entriesOf(view, bound);
+  if (entry === undefined) {
+    const inside = view.walk.entries.some(({ slot }) => slot.within.some((each) => each.bound === bound));
+    return inside ? '' : ': left out';
+  }
+  return `: step ${numberOf(view, entry)}`;
+}
