@@ -100,14 +100,22 @@ export function openingAt(plant: Plant, end: End): Opening | null {
   return { end: end.index, diameter: bore };
 }
 
-const remembered = new WeakMap<Plant, readonly Space[]>();
+/** Spaces by the state of all ends and, under it, by what else opens and shuts ways: most steps change neither. */
+const remembered = new WeakMap<Plant['ends'], Map<string, readonly Space[]>>();
 
-/** The spaces of the plant as it stands; found once a plant. */
+/** The spaces of the plant as it stands; found once for each way in which its joints and valves stand. */
 export function spaces(plant: Plant): readonly Space[] {
-  let found = remembered.get(plant);
+  let known = remembered.get(plant.ends);
+  if (!known) {
+    known = new Map();
+    remembered.set(plant.ends, known);
+  }
+  let ways: string = plant.power;
+  for (const part of plant.parts) ways += `${part.mounted[0]}${part.position?.[0] ?? ''}`;
+  let found = known.get(ways);
   if (!found) {
     found = findSpaces(plant);
-    remembered.set(plant, found);
+    known.set(ways, found);
   }
   return found;
 }

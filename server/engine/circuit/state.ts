@@ -50,8 +50,6 @@ export interface PartState {
   readonly decayTested: Proof | null;
   readonly inspected: Cause | null;
   readonly drained: Cause | null;
-  /** Flush passes through it since it was last dirtied, as walked. */
-  readonly flushes: number;
   /** The step that blew the solvent out for good. */
   readonly finalPurge: Cause | null;
   readonly provedZero: Cause | null;
@@ -141,7 +139,6 @@ export function beginning(graph: Graph, start: Start): Plant {
       decayTested: null,
       inspected: null,
       drained: null,
-      flushes: 0,
       finalPurge: null,
       provedZero: null,
       cores: 'in',

@@ -65,7 +65,9 @@ export function assembleCircuits(
         }));
         series.push({ type: 'parallel', name: bound.label?.text ?? null, branches });
       } else if (word === 'unit') {
-        series.push(...seriesOf(bound.block, sections));
+        // One way through, under a name: steps can then speak of the unit as a whole.
+        const name = (bound.values.name as Name | undefined)?.text ?? null;
+        series.push({ type: 'parallel', name, branches: [{ name: null, series: seriesOf(bound.block, sections) }] });
       } else if (word === 'through') {
         const part = bound.values['part'] as Name | undefined;
         if (!part) continue;

@@ -7,7 +7,7 @@ import { depart } from './departures';
 import { Gather, stated, wordSpan } from './gather';
 import type { Acceptance, BringItem, Change, CrewMember, Head, JobKind, Plan, Stated } from './plan';
 import type { Declaration, Scope } from './scope';
-import { eachStep, type Step, stepsOf } from './step';
+import { type Step, stepsOf } from './step';
 import type { Name } from './terms';
 import type { Vocabulary } from './vocabulary';
 
@@ -286,14 +286,31 @@ function bringItems(bring: Bound, scope: Scope, gather: Gather): readonly BringI
 }
 
 function acceptances(block: readonly Bound[], steps: readonly Step[], file: string): readonly Acceptance[] {
-  const read = (bound: Bound, at: string, step: Step | null): Acceptance[] => {
-    const check = bound.values['check'] as Name | undefined;
-    return check
-      ? [{ check: check.text, reason: (bound.values['because'] as string | undefined) ?? null, bound, file: at, step }]
-      : [];
-  };
-  const found = children(block, 'accept').flatMap((each) => read(each, file, null));
-  for (const step of eachStep(steps))
-    for (const each of children(step.bound.block, 'accept')) found.push(...read(each, step.file, step));
+  const found: Acceptance[] = children(block, 'accept').flatMap((each) => acceptance(each, file, null));
+  for (const step of steps) for (const each of acceptancesIn(step)) found.push(each);
   return found;
+}
+
+const accepted = new WeakMap<Step, readonly Acceptance[]>();
+
+/** What is accepted in a step's block and in the steps under it; remembered by the step. */
+function acceptancesIn(step: Step): readonly Acceptance[] {
+  const known = accepted.get(step);
+  if (known) return known;
+  let found: Acceptance[] | null = null;
+  for (const each of step.bound.block) {
+    if (each.word?.word === 'accept') (found ??= []).push(...acceptance(each, step.file, step));
+  }
+  for (const inner of step.children) for (const each of acceptancesIn(inner)) (found ??= []).push(each);
+  accepted.set(step, found ?? none);
+  return found ?? none;
+}
+
+const none: readonly Acceptance[] = [];
+
+function acceptance(bound: Bound, file: string, step: Step | null): readonly Acceptance[] {
+  const check = bound.values['check'] as Name | undefined;
+  return check
+    ? [{ check: check.text, reason: (bound.values['because'] as string | undefined) ?? null, bound, file, step }]
+    : none;
 }

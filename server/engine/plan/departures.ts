@@ -5,7 +5,7 @@ import { adapt, type Departure, eachStep, type Step, stepsOf } from './step';
 import type { Name } from './terms';
 import type { Form, Vocabulary } from './vocabulary';
 
-const departing = new Set(['change', 'skip', 'replace', 'before', 'after']);
+const departures = new Set(['change', 'skip', 'replace', 'before', 'after']);
 
 /** Applies a job's departures to its standard's steps, in the order in which the job states them. */
 export function depart(
@@ -15,15 +15,16 @@ export function depart(
   vocabulary: Vocabulary,
   gather: Gather,
 ): { steps: readonly Step[]; departures: readonly Departure[] } {
+  const departing = block.filter((bound) => bound.word && departures.has(bound.word.word));
+  if (departing.length === 0) return { steps, departures: [] };
   const labels = new Map<string, Step>();
   for (const step of eachStep(steps)) if (step.label) labels.set(step.label, step);
-  const departures: Departure[] = [];
+  const made: Departure[] = [];
   let result = steps;
-  for (const bound of block) {
-    if (!bound.word || !departing.has(bound.word.word)) continue;
+  for (const bound of departing) {
     const label = bound.values['label'] as Name | undefined;
     if (!label) continue;
-    const kind = bound.word.word as Departure['kind'];
+    const kind = bound.word?.word as Departure['kind'];
     const target = labels.get(label.text);
     const departure: Departure = {
       kind,
@@ -33,7 +34,7 @@ export function depart(
       file,
       of: target ?? null,
     };
-    departures.push(departure);
+    made.push(departure);
     if (!target) {
       gather.unknownName('labelled step', label.text, bound, { from: label.from, to: label.to }, labels.keys());
       continue;
@@ -55,7 +56,7 @@ export function depart(
       }
     });
   }
-  return { steps: result, departures };
+  return { steps: result, departures: made };
 }
 
 const mark = (step: Step, departure: Departure): Step =>

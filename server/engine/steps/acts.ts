@@ -115,7 +115,6 @@ export function putIn(act: Act, indexes: readonly number[]): void {
       contents: draft.part(index).contents.map(() => contents),
       wet: null,
       unpurged: null,
-      flushes: 0,
       residue: { oil: null, share: 0, acid: false },
       opened: own ? null : act.cause,
       tested: null,

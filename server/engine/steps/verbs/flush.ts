@@ -45,7 +45,6 @@ export const flush = verb({
           wet: state.wet ?? act.cause,
           unpurged: act.cause,
           finalPurge: null,
-          flushes: state.flushes + 1,
           residue: { oil: null, share: 0, acid: false },
         });
       }
