@@ -1,4 +1,33 @@
 import type { Check } from './define';
+import { coilFlushedInPlace } from './rules/coil-flushed-in-place';
+import { finalPurgeShort } from './rules/final-purge-short';
+import { finalPurgeWeak } from './rules/final-purge-weak';
+import { flushBeforeRecovery } from './rules/flush-before-recovery';
+import { flushNoContainer } from './rules/flush-no-container';
+import { flushNoOutlet } from './rules/flush-no-outlet';
+import { flushNotPurged } from './rules/flush-not-purged';
+import { flushPathForks } from './rules/flush-path-forks';
+import { flushUninspected } from './rules/flush-uninspected';
+import { lineNotDisconnected } from './rules/line-not-disconnected';
+import { neverFlush } from './rules/never-flush';
+import { trapNotDrained } from './rules/trap-not-drained';
+import { wetWithSolvent } from './rules/wet-with-solvent';
+import { wrongTestGas } from './rules/wrong-test-gas';
 
 /** What solvent and nitrogen pass through. */
-export const flowChecks: readonly Check[] = [];
+export const flowChecks: readonly Check[] = [
+  flushBeforeRecovery,
+  lineNotDisconnected,
+  flushNoOutlet,
+  flushNoContainer,
+  neverFlush,
+  coilFlushedInPlace,
+  flushPathForks,
+  flushUninspected,
+  trapNotDrained,
+  flushNotPurged,
+  finalPurgeWeak,
+  finalPurgeShort,
+  wetWithSolvent,
+  wrongTestGas,
+];

@@ -17,7 +17,9 @@ export const brazingFlowRange = defineCheck({
   source: `${brazingFlow.source}; ${brazingPressureOpenEnd.source} (handbook 6.3; some manuals allow more)`,
   wrong: {
     base: 'split',
-    instead: [['install filter-drier with nitrogen at 5 cfh', 'install filter-drier with nitrogen at 40 cfh # <- here']],
+    instead: [
+      ['install filter-drier with nitrogen at 5 cfh', 'install filter-drier with nitrogen at 40 cfh # <- here'],
+    ],
   },
   right: { base: 'split' },
   step(here) {

@@ -9,16 +9,14 @@ export const brazingWithoutNitrogen = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'published',
-  meaning: 'A torch is at a joint of this step, by the kind of joint that the circuit states, and no nitrogen flows through the tube.',
+  meaning:
+    'A torch is at a joint of this step, by the kind of joint that the circuit states, and no nitrogen flows through the tube.',
   why: 'Oxide scale forms inside the hot tube, comes off with the oil of the new machine and plugs its screens and valves.',
   source: 'federal guide specification 15652A and public service manuals (handbook 6.3)',
   wrong: {
     base: 'split',
     instead: [
-      [
-        'connect each kept line at both ends with nitrogen at 5 cfh',
-        'connect each kept line at both ends # <- here',
-      ],
+      ['connect each kept line at both ends with nitrogen at 5 cfh', 'connect each kept line at both ends # <- here'],
     ],
   },
   right: { base: 'split' },

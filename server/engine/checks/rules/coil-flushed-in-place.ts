@@ -16,7 +16,12 @@ export const coilFlushedInPlace = defineCheck({
   source: 'common practice (handbook 5.1)',
   wrong: {
     base: 'split',
-    instead: [['flush each kept line into container', 'flush evaporator into container # <- here'], ['remove old equipment\n', ''], ['disconnect each kept line', 'disconnect evaporator at both ends\n  disconnect each kept line'], ['purge each kept line at 50 psig', 'purge each kept line at 50 psig']],
+    instead: [
+      ['flush each kept line into container', 'flush evaporator into container # <- here'],
+      ['remove old equipment\n', ''],
+      ['disconnect each kept line', 'disconnect evaporator at both ends\n  disconnect each kept line'],
+      ['purge each kept line at 50 psig', 'purge each kept line at 50 psig'],
+    ],
   },
   right: { base: 'split' },
   step(here) {

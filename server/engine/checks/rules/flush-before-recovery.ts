@@ -17,7 +17,12 @@ export const flushBeforeRecovery = defineCheck({
   source: '40 CFR 82.154 (handbook 2.2)',
   wrong: {
     base: 'split',
-    instead: [['recover system to 0 inHg\n', 'blow-out suction-line at 50 psig for 30 s into container # <- here\n  recover system to 0 inHg\n']],
+    instead: [
+      [
+        'recover system to 0 inHg\n',
+        'blow-out suction-line at 50 psig for 30 s into container # <- here\n  recover system to 0 inHg\n',
+      ],
+    ],
   },
   right: { base: 'split' },
   step(here) {

@@ -11,7 +11,8 @@ export const flushNoContainer = defineCheck({
   ground: 'law',
   meaning: 'A flush, or the purge that follows it, names no container at the outlet.',
   why: 'Solvent with oil runs over floor, roof and people; spent solvent is waste that has to be caught and kept apart from used oil.',
-  source: '40 CFR 279.10, 261.31 on spent solvent and used oil (handbook 5.3); container at the outlet: common practice',
+  source:
+    '40 CFR 279.10, 261.31 on spent solvent and used oil (handbook 5.3); container at the outlet: common practice',
   wrong: {
     base: 'split',
     instead: [['flush each kept line into container', 'flush each kept line # <- here']],
@@ -26,9 +27,7 @@ export const flushNoContainer = defineCheck({
       message: (say) =>
         `Solvent comes out of ${say.parts(loose.map((flow) => flow.line))} and nothing catches it: name a container at the outlet.`,
       slot: 'what',
-      fixes: [
-        { title: 'Catch it in a container', edits: (mend) => edits(mend.append(here.step, ' into container')) },
-      ],
+      fixes: [{ title: 'Catch it in a container', edits: (mend) => edits(mend.append(here.step, ' into container')) }],
     });
   },
 });

@@ -11,13 +11,17 @@ export const flushNoOutlet = defineCheck({
   reads: 'state',
   ground: 'practice',
   yieldsTo: ['flush-before-recovery', 'line-not-disconnected'],
-  meaning: 'What is let in at one end of the line finds no open end: the far end is capped, plugged or pinched, or the end that it should go in at is shut.',
+  meaning:
+    'What is let in at one end of the line finds no open end: the far end is capped, plugged or pinched, or the end that it should go in at is shut.',
   why: 'The line fills to the pressure of the bottle; a cap flies off, or solvent sprays back at whoever takes the hose off.',
   source: 'common practice (handbook 5.2, 5.3)',
   wrong: {
     base: 'split',
     instead: [
-      ['crimp each kept line at far end, leaving 1/8 in', 'cap suction-line at far end\n  crimp liquid-line at far end, leaving 1/8 in'],
+      [
+        'crimp each kept line at far end, leaving 1/8 in',
+        'cap suction-line at far end\n  crimp liquid-line at far end, leaving 1/8 in',
+      ],
       ['blow-out each kept line', 'blow-out each kept line # <- here'],
       ['# <- here at 50 psig for 30 s into container', 'at 50 psig for 30 s into container # <- here'],
       ['trim each kept line at far end', 'trim liquid-line at far end'],

@@ -21,7 +21,10 @@ export const lineNotDisconnected = defineCheck({
     instead: [
       ['disconnect each kept line at both ends', 'disconnect each kept line at far end'],
       ['remove old equipment\n', ''],
-      ['blow-out each kept line', 'remove old equipment\n  connect suction-line at near end\n  blow-out each kept line'],
+      [
+        'blow-out each kept line',
+        'remove old equipment\n  connect suction-line at near end\n  blow-out each kept line',
+      ],
     ],
   },
   right: { base: 'split' },

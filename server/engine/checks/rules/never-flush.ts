@@ -17,7 +17,10 @@ export const neverFlush = defineCheck({
     base: 'split',
     instead: [
       ['cut-out filter-drier\n', ''],
-      ['disconnect each kept line at both ends', 'disconnect suction-line at both ends\n  disconnect liquid-line at near end'],
+      [
+        'disconnect each kept line at both ends',
+        'disconnect suction-line at both ends\n  disconnect liquid-line at near end',
+      ],
       ['remove old equipment\n', ''],
       ['flush each kept line into container', 'flush each kept line into container # <- here'],
     ],
@@ -28,7 +31,9 @@ export const neverFlush = defineCheck({
     for (const flow of here.events('flows')) {
       if (flow.medium !== 'solvent') continue;
       const bad = flow.reached.filter((index) => index !== flow.line && graph.parts[index]!.kind.neverFlush);
-      const chained = flow.outlets.map((outlet) => outlet.chain).find((chain) => bad.some((part) => chain.includes(part)));
+      const chained = flow.outlets
+        .map((outlet) => outlet.chain)
+        .find((chain) => bad.some((part) => chain.includes(part)));
       const target = graph.parts[flow.line]!.kind.neverFlush;
       if (bad.length === 0 && !target) continue;
       const worst = bad[0] ?? flow.line;

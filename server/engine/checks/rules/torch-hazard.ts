@@ -16,7 +16,8 @@ export const torchHazard = defineCheck({
   meaning:
     'At this step a joint is brazed while the part at one side of it holds refrigerant or gas under pressure, or is wet with solvent.',
   why: 'Refrigerant and solvent make acid and poison gas in a flame, oil mist burns like a blow-lamp, and a joint under pressure blows molten metal at the brazer.',
-  source: '29 CFR 1910.252 and fire code practice (handbook 11, cut and braze); solvent: common practice (handbook 5.3)',
+  source:
+    '29 CFR 1910.252 and fire code practice (handbook 11, cut and braze); solvent: common practice (handbook 5.3)',
   wrong: {
     base: 'split',
     instead: [

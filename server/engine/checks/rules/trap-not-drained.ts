@@ -18,8 +18,14 @@ export const trapNotDrained = defineCheck({
     base: 'split',
     plan: '',
     instead: [
-      ['length 40 ft\n      joint brazed\n    }\n  }', 'length 40 ft\n      trap at 2 ft, depth 4 in\n      joint brazed\n    }\n  }'],
-      ['purge each kept line at 100 psig for 60 s into container', 'purge each kept line at 100 psig for 60 s into container # <- here'],
+      [
+        'length 40 ft\n      joint brazed\n    }\n  }',
+        'length 40 ft\n      trap at 2 ft, depth 4 in\n      joint brazed\n    }\n  }',
+      ],
+      [
+        'purge each kept line at 100 psig for 60 s into container',
+        'purge each kept line at 100 psig for 60 s into container # <- here',
+      ],
     ],
   },
   right: { base: 'split' },

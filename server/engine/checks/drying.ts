@@ -1,0 +1,106 @@
+import { exactly, show } from '../quantity';
+import type { PlanView } from '../snapshot';
+import type { Flow } from '../steps/events';
+import { finalPurgeChanges, finalPurgePressure } from '../steps/flow';
+import type { Entry } from '../walk/walk';
+import { isJoined, repeatAround } from './plant';
+
+/** How the solvent of a line's last flush was driven out, up to the step that closed the line or put a pump or a test on it. */
+export interface Drying {
+  readonly line: number;
+  readonly flushed: Entry;
+  /** The purge meant to be the last, if there is one that is not of the rounds. */
+  readonly purge: { readonly entry: Entry; readonly flow: Flow } | null;
+  /** The step that makes it matter. */
+  readonly closed: Entry;
+  readonly torch: boolean;
+  readonly verdict: 'dry' | 'missing' | 'weak' | 'short';
+}
+
+const known = new WeakMap<PlanView, readonly Drying[]>();
+
+/** All lines that solvent went through; found once a view. */
+export function dryings(view: PlanView): readonly Drying[] {
+  let found = known.get(view);
+  if (!found) known.set(view, (found = view.plan.graph.parts.flatMap((part) => dryingOf(view, part.index) ?? [])));
+  return found;
+}
+
+function dryingOf(view: PlanView, line: number): Drying | null {
+  let flushed: Entry | null = null;
+  let purges: { entry: Entry; flow: Flow }[] = [];
+  for (const entry of view.walk.entries) {
+    for (const event of entry.events) {
+      if (event.type !== 'flows' || !passes(event, line)) continue;
+      if (event.medium === 'solvent') {
+        flushed = entry;
+        purges = [];
+      } else if (event.purpose === 'purge') purges.push({ entry, flow: event });
+    }
+    if (!flushed || entry === flushed || !closes(entry, line)) continue;
+    const torch = entry.events.some(
+      (event) => event.type === 'joins' && event.torch && touches(entry, event.ends, line),
+    );
+    return judge(view, line, flushed, purges, entry, torch);
+  }
+  return null;
+}
+
+const passes = (flow: Flow, line: number): boolean =>
+  flow.line === line || flow.outlets.some((outlet) => outlet.chain.includes(line));
+
+const touches = (entry: Entry, ends: readonly number[], line: number): boolean => {
+  const { graph } = entry.before;
+  return ends.some((end) =>
+    (graph.joints[graph.ends[end]!.joint]?.ends ?? [end]).some((each) => graph.ends[each]!.part === line),
+  );
+};
+
+/** Whether a step joins the line again, or puts a test or a pump on it. */
+function closes(entry: Entry, line: number): boolean {
+  const { ends } = entry.before.graph.parts[line]!;
+  if (ends.some((end) => isJoined(entry.after, end) && !isJoined(entry.before, end))) return true;
+  return entry.events.some(
+    (event) =>
+      (event.type === 'pressurises' || event.type === 'evacuates') &&
+      event.spaces.some((space) => space.parts.includes(line)),
+  );
+}
+
+function judge(
+  view: PlanView,
+  line: number,
+  flushed: Entry,
+  purges: readonly { entry: Entry; flow: Flow }[],
+  closed: Entry,
+  torch: boolean,
+): Drying {
+  const round = repeatAround(flushed);
+  const last = purges.filter(({ entry }) => !round || repeatAround(entry) !== round);
+  const best = last.reduce<(typeof last)[number] | null>(
+    (most, each) => (most && (most.flow.level ?? 0) >= (each.flow.level ?? 0) ? most : each),
+    null,
+  );
+  const base = { line, flushed, purge: best, closed, torch };
+  if (closed.before.parts[line]!.wet === null || last.some(({ entry, flow }) => enough(view, line, entry, flow)))
+    return { ...base, verdict: 'dry' };
+  if (!best) return { ...base, verdict: 'missing' };
+  const gauge = (best.flow.level ?? 0) - view.plan.site.atmosphere;
+  const per = best.entry.slot.step.values['per'] !== undefined;
+  return { ...base, verdict: !per && gauge < finalPurgePressure * 0.98 ? 'weak' : 'short' };
+}
+
+/** Purges that the walk alone does not count: a line rated for less, or one whose size nobody stated. */
+function enough(view: PlanView, line: number, entry: Entry, flow: Flow): boolean {
+  const { rated, tube, length } = view.plan.graph.parts[line]!.properties;
+  const gauge = (flow.level ?? 0) - view.plan.site.atmosphere;
+  if (rated !== undefined && rated - view.plan.site.atmosphere < finalPurgePressure * 1.2)
+    return (flow.volumeChanges ?? 0) >= finalPurgeChanges;
+  const strong = entry.slot.step.values['per'] !== undefined || gauge >= finalPurgePressure * 0.98;
+  const unknown = flow.volumeChanges === null && !(tube && length !== undefined && flow.time);
+  return unknown && strong && (flow.time === null || flow.time.low >= 30);
+}
+
+/** "4.2 changes". */
+export const changes = (count: number): string =>
+  `${show(exactly('count', count), { digits: 2 })} ${count === 1 ? 'change' : 'changes'}`;

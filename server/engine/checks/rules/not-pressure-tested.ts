@@ -1,0 +1,80 @@
+import type { Cause } from '../../circuit/state';
+import { defineCheck } from '../define';
+import { onlyDriers } from '../plant';
+import { edits } from '../support';
+
+/** What was opened is pumped on or charged without a pressure test since. */
+export const notPressureTested = defineCheck({
+  name: 'not-pressure-tested',
+  severity: 'warning',
+  title: 'Evacuated or charged with no pressure test since it was opened',
+  acceptable: true,
+  reads: 'state',
+  ground: 'published',
+  yieldsTo: ['joint-left-open', 'pressure-above-rating'],
+  meaning:
+    'A part that was opened is evacuated, or refrigerant is let into it, and no pressure test has covered it since: none was made, it did not reach this section, or a later step opened it again.',
+  why: 'A pump on a leak draws in air and water for hours and the decay test then only says that something leaks; the charge goes the same way.',
+  source: 'ASHRAE 15 field test, federal guide specification 15652A (handbook 7.1, 13.1)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['pressure-test each open part to 450 psig for 30 min\n', ''],
+      ['release nitrogen outdoors\n', ''],
+      ['evacuate each open part to 500 micron', 'evacuate each open part to 500 micron # <- here'],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    const told = new Set<Cause | null>();
+    for (const entry of whole.entries) {
+      const aimed = entry.events.flatMap((event) =>
+        event.type === 'evacuates' || (event.type === 'charges' && event.purpose === 'charge')
+          ? event.spaces.filter((space) => space.openings.length === 0 && !onlyDriers(entry.before, space))
+          : [],
+      );
+      for (const space of aimed) {
+        const bare = space.parts.filter((part) => {
+          const state = entry.before.parts[part]!;
+          return state.opened !== null && state.tested === null && !state.ownCharge;
+        });
+        const [first] = bare;
+        if (first === undefined) continue;
+        const cause = entry.before.parts[first]!.opened;
+        if (told.has(cause)) continue;
+        told.add(cause);
+        const before = whole.entries.find((each) =>
+          each.events.some(
+            (event) =>
+              event.type === 'pressurises' &&
+              event.purpose === 'test' &&
+              event.spaces.some((one) => one.parts.includes(first)),
+          ),
+        );
+        whole.report(entry, {
+          message: (say) =>
+            before && whole.entries.indexOf(before) < whole.entries.indexOf(entry)
+              ? `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} opened again after the test of ${say.step(before.cause)}: test again before the pump is put on.`
+              : `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} opened at ${say.step(cause)} and never pressure-tested before this step.`,
+          slot: 'what',
+          root: cause,
+          concerns: bare,
+          related: [{ cause, message: 'it was opened here' }],
+          fixes: [
+            {
+              title: 'Test before this step',
+              edits: (mend) =>
+                edits(
+                  mend.insertBefore(
+                    entry.slot.step,
+                    `pressure-test each open part to ${whole.plan.parameters.testPressure ? 'test-pressure' : '150 psig'} for 30 min`,
+                    'release nitrogen outdoors',
+                  ),
+                ),
+            },
+          ],
+        });
+      }
+    }
+  },
+});

@@ -1,0 +1,46 @@
+import { defineCheck, type Here } from '../define';
+import { weakest } from '../ratings';
+import { gauge } from '../support';
+
+/** More pressure than the weakest part that the gas reaches may see. */
+export const pressureAboveRating = defineCheck({
+  name: 'pressure-above-rating',
+  severity: 'error',
+  title: 'The pressure is above the rating of a part that the gas reaches',
+  acceptable: false,
+  reads: 'figure',
+  ground: 'published',
+  meaning:
+    'As the valves stand at this step, the gas gets to a part whose rating, relief setting or tube bears less than the stated pressure. Shut it off, bypass it or lower the pressure.',
+  why: 'A shell or a coil that bursts under gas throws pieces; a relief that lifts empties the bottle into the room.',
+  source:
+    'ASHRAE 15 field test and federal guide specification 15652A (handbook 7.1); tube by ASME B31 formula (handbook 1.3)',
+  wrong: {
+    base: 'rack',
+    instead: [
+      ['close sol-1, sol-2\n', ''],
+      ['pressure-test high-side to 350 psig for 60 min', 'pressure-test high-side to 350 psig for 60 min # <- here'],
+    ],
+  },
+  right: { base: 'rack' },
+  step(here) {
+    for (const event of here.events('pressurises'))
+      for (const space of event.spaces) look(here, space.parts, event.level);
+    for (const flow of here.events('flows')) if (flow.level !== null) look(here, flow.reached, flow.level);
+  },
+});
+
+function look(here: Here, parts: readonly number[], level: number): void {
+  const least = weakest(here.plan, here.before, parts);
+  // Half a percent is less than a gauge shows.
+  if (!least || level <= least.limit * 1.005) return;
+  here.report({
+    message: (say) =>
+      `${gauge(here.plan, level)} reaches ${say.part(least.part)}, which bears ${gauge(here.plan, least.limit)} (${least.why}).`,
+    slot: 'level',
+    root: least.part,
+    concerns: [...parts],
+    related: [{ part: least.part, message: 'it is reached by the open valves' }],
+    fixes: [],
+  });
+}

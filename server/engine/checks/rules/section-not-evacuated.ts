@@ -1,0 +1,52 @@
+import { defineCheck } from '../define';
+
+/** A stretch between shut valves that the pump does not reach. */
+export const sectionNotEvacuated = defineCheck({
+  name: 'section-not-evacuated',
+  severity: 'warning',
+  title: 'The pump does not reach a section between shut valves',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning:
+    'A valve that is shut at this step keeps the pump from a section with no port of its own, and no later step evacuates it.',
+  why: 'The air and water of that section go round with the charge.',
+  source: 'common practice (handbook 13.5)',
+  wrong: {
+    base: 'rack',
+    instead: [
+      ['open sol-1, sol-2 by magnet\n  evacuate', 'evacuate'],
+      ['return sol-1, sol-2, epr-1 to control\n', ''],
+      ['open valve-s, valve-d\n', 'open valve-s, valve-d\n  return epr-1 to control\n'],
+      ['evacuate system to 500 micron', 'evacuate system to 500 micron # <- here'],
+      ['energise controls for 24 h', 'return sol-1, sol-2 to control\n  energise controls for 24 h'],
+    ],
+  },
+  right: { base: 'rack' },
+  plan(whole) {
+    whole.entries.forEach((entry, at) => {
+      for (const event of entry.events) {
+        if (event.type !== 'evacuates') continue;
+        for (const space of event.missed) {
+          const later = whole.entries
+            .slice(at + 1)
+            .some((next) =>
+              next.events.some(
+                (each) =>
+                  each.type === 'evacuates' &&
+                  space.parts.every((part) => each.spaces.some((one) => one.parts.includes(part))),
+              ),
+            );
+          if (later) continue;
+          whole.report(entry, {
+            message: (say) =>
+              `The pump does not reach ${say.parts(space.parts)}: hold open the valves that shut it off, or put a hose on it.`,
+            slot: 'what',
+            root: space.parts.join(),
+            concerns: space.parts,
+          });
+        }
+      }
+    });
+  },
+});
