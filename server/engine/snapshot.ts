@@ -1,12 +1,14 @@
 import { print } from '../../grammar';
 import type { Tree } from '../../grammar/tree';
 import { check } from './checks/check';
+import { checkRecord } from './checks/check-record';
 import { syntaxFindings, wordFindings } from './faults';
 import type { Finding } from './finding';
 import { assemble } from './plan/assemble';
-import type { Binder, Bound } from './plan/bind';
+import { type Binder, type Bound, child } from './plan/bind';
 import type { Plan } from './plan/plan';
 import { type Declaration, declarationsOf, Scope } from './plan/scope';
+import type { Name } from './plan/terms';
 import { type TakeOff, takeOff } from './takeoff/take-off';
 import { type Use, useFinding, usesOf } from './uses';
 import { vocabulary } from './vocabulary';
@@ -141,8 +143,21 @@ export class Snapshot {
       ...this.useFindings(bound),
       ...twice(bound),
       ...views.flatMap((view) => view.findings),
+      ...this.recordFindings(bound),
     ];
     return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views)));
+  }
+
+  private recordFindings(bound: BoundFile): readonly Finding[] {
+    const records = bound.declarations.filter((each) => each.kind === 'record');
+    if (records.length === 0) return [];
+    const scope = this.scope(bound.path);
+    return records.flatMap((record) => {
+      const name = child(record.bound.block, 'of')?.values['plan'] as Name | undefined;
+      const of = name && scope.find('plan', name.text);
+      const view = of && this.plans(of.file).find((each) => each.plan.name === of.name);
+      return checkRecord(record, view ?? null);
+    });
   }
 
   private useFindings(bound: BoundFile): readonly Finding[] {

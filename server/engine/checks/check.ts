@@ -9,6 +9,7 @@ import type { Event } from '../steps/events';
 import type { Entry } from '../walk/walk';
 import { checks } from './all';
 import type { Check, Here, RelatedTo, Report, Say, Whole } from './define';
+import { listed } from './listed';
 import { mendIn } from './mend';
 
 /** A finding before it is worded: what a check said, and where. */
@@ -224,9 +225,6 @@ export function numberOf(view: PlanView, entry: Entry): number {
   }
   return seen.size;
 }
-
-export const listed = (names: readonly string[]): string =>
-  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 /** Leaves out what the author accepted with a reason; an acceptance that is not allowed, or accepts nothing, is a finding itself. */
 function accept(findings: readonly Finding[], plan: Plan): readonly Finding[] {

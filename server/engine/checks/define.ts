@@ -1,7 +1,8 @@
 import type { Cause, Plant } from '../circuit/state';
-import type { Edit, Related, Severity } from '../finding';
+import type { Edit, Fix, Related, Severity } from '../finding';
 import type { Bound, Span } from '../plan/bind';
 import type { Plan } from '../plan/plan';
+import type { Declaration } from '../plan/scope';
 import type { Step } from '../plan/step';
 import type { PlanView } from '../snapshot';
 import type { Event } from '../steps/events';
@@ -51,6 +52,8 @@ export interface Check {
   step?(here: Here): void;
   /** Looks at the plan as a whole. */
   plan?(whole: Whole): void;
+  /** Looks at a record of the work, held against its plan. */
+  record?(record: RecordSeen): void;
 }
 
 /** Names steps and parts as people know them at the moment of reading, not of walking. */
@@ -131,6 +134,25 @@ export interface Whole {
   reportAt(bound: Bound, span: Span, report: Omit<Report, 'slot'>, file?: string): void;
   /** At a part's statement in the circuit. */
   reportPart(part: number, report: Omit<Report, 'slot'>): void;
+}
+
+/** What a record check sees. */
+export interface RecordSeen {
+  readonly declaration: Declaration;
+  /** The plan that it is of; null where there is none of that name. */
+  readonly view: PlanView | null;
+  /** The answers, by the label that heads them. */
+  readonly answers: ReadonlyMap<string, Bound>;
+  report(
+    bound: Bound,
+    span: Span,
+    report: {
+      readonly message: string;
+      readonly severity?: Severity;
+      readonly related?: readonly Related[];
+      readonly fixes?: readonly Fix[];
+    },
+  ): void;
 }
 
 export const defineCheck = (check: Check): Check => check;
