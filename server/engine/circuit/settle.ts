@@ -7,6 +7,8 @@ export class Draft {
   private parts: PartState[] | null = null;
   private ends: EndState[] | null = null;
   private rest: Partial<Plant> = {};
+  /** Whether `now` has handed the ends out: what is known of a plant is kept by them, so the next change makes new ones. */
+  private endsHanded = false;
 
   constructor(
     readonly before: Plant,
@@ -27,7 +29,8 @@ export class Draft {
     this.parts[index] = { ...this.parts[index]!, ...change };
   }
   setEnd(index: number, change: Partial<EndState>): void {
-    this.ends ??= [...this.before.ends];
+    if (this.ends === null || this.endsHanded) this.ends = [...(this.ends ?? this.before.ends)];
+    this.endsHanded = false;
     this.ends[index] = { ...this.ends[index]!, ...change };
   }
   set(change: Partial<Pick<Plant, 'power' | 'running' | 'lockedOut' | 'powerBy' | 'bypassed' | 'marks'>>): void {
@@ -43,6 +46,7 @@ export class Draft {
   /** The plant as drafted, not settled: for questions about spaces in the middle of a step. */
   now(): Plant {
     if (!this.parts && !this.ends && Object.keys(this.rest).length === 0) return this.before;
+    this.endsHanded = true;
     return {
       ...this.before,
       ...this.rest,
