@@ -35,7 +35,9 @@ const exampleLines = ({ file, plan, steps, after, instead }: Example): string =>
     plan,
     steps === undefined ? undefined : `steps {\n${steps.replace(/^(?=.)/gm, '  ')}\n}`,
     after,
-    ...(instead ?? []).map(([text, by]) => `${by}\n(instead of ${text.trim()})`),
+    ...(instead ?? []).map(([text, by]) =>
+      by.trim() === '' ? `(without: ${text.trim()})` : `${by.trim()}\n(instead of: ${text.trim()})`,
+    ),
   ]
     .filter((text) => text !== undefined)
     .join('\n\n')
