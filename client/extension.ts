@@ -1,7 +1,9 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import type { StartOptions } from '../server/editor/protocol';
+import { type StartOptions, showProcedureCommand } from '../server/editor/protocol';
+import { checkPages } from './check-pages';
 import { answerFileRequests, type Inside } from './files';
+import { showPlaces } from './places';
 import { Previews } from './preview';
 
 /** What `activate` returns: where the extension runs. */
@@ -9,7 +11,7 @@ export interface Exported {
   readonly host: 'node' | 'web';
 }
 
-const startOptions: StartOptions = { door: true };
+const startOptions: StartOptions = { door: true, pages: true };
 
 export const clientOptions: LanguageClientOptions = {
   documentSelector: [{ language: 'jobplan' }],
@@ -28,7 +30,11 @@ export async function start(
     { dispose: () => void client.stop() },
     ...answerFileRequests(client, inside),
     previews,
-    vscode.commands.registerCommand('jobplan.showProcedure', () => previews.show(vscode.window.activeTextEditor)),
+    vscode.commands.registerCommand(showProcedureCommand, (uri?: unknown) =>
+      previews.showAt(typeof uri === 'string' ? client.protocol2CodeConverter.asUri(uri).toString() : undefined),
+    ),
+    ...showPlaces(client),
+    ...checkPages(client),
   );
   await client.start();
   return { host };

@@ -30,11 +30,12 @@ const main = document.querySelector('main');
 const style = document.getElementById('style');
 const empty = document.getElementById('empty');
 
+// Lines of the editor count from zero, those that the sheet names from one.
 function stepAt(line) {
   let found;
   for (const element of main.querySelectorAll('[data-line]')) {
-    const own = Number(element.dataset.line);
-    if (own <= line && (!found || own >= Number(found.dataset.line))) found = element;
+    const own = Number(element.dataset.line) - 1;
+    if (own <= line && (!found || own >= Number(found.dataset.line) - 1)) found = element;
   }
   return found;
 }
@@ -64,7 +65,7 @@ addEventListener('scroll', () => editor.setState({ y: scrollY }), { passive: tru
 
 main.addEventListener('dblclick', ({ target }) => {
   const step = target.closest('[data-line]');
-  if (step) editor.postMessage({ line: Number(step.dataset.line) });
+  if (step) editor.postMessage({ line: Number(step.dataset.line) - 1 });
 });
 
 editor.postMessage({ ready: true });

@@ -24,6 +24,12 @@ export class Previews implements vscode.Disposable {
     ];
   }
 
+  /** Opens the procedure of the plan at an address, or of the active editor. */
+  showAt(uri: string | undefined): void {
+    const all = vscode.window.visibleTextEditors;
+    this.show(all.find(({ document }) => document.uri.toString() === uri) ?? vscode.window.activeTextEditor);
+  }
+
   /** Opens the procedure of the plan in an editor, or brings its panel to the front. */
   show(editor: vscode.TextEditor | undefined): void {
     if (editor?.document.languageId !== 'jobplan') {

@@ -57,14 +57,15 @@ export class Asking {
     return new Asking(client, texts);
   }
 
-  /** Opens a file with other content, which may hold a mark; waits for its findings. */
+  /** Opens a file, or gives an open one other content, which may hold a mark; waits for its findings. */
   async open(name: string, text = this.texts.get(name) ?? ''): Promise<Position> {
-    const { text: plain, position } = text.includes('|>')
-      ? marked(text)
-      : { text, position: { line: 0, character: 0 } };
+    const begin = { text, position: { line: 0, character: 0 } };
+    const { text: plain, position } = text.includes('|>') ? marked(text) : begin;
     this.texts.set(name, plain);
-    await this.client.open(uriOf(name), plain);
-    await this.client.diagnostics(uriOf(name), ({ version }) => version === 1);
+    const uri = uriOf(name);
+    const wanted = this.client.isOpen(uri) ? await this.client.replace(uri, plain) : 1;
+    if (wanted === 1) await this.client.open(uri, plain);
+    await this.client.diagnostics(uri, ({ version }) => version === wanted);
     return position;
   }
 

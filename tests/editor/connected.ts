@@ -84,6 +84,21 @@ export class Connected {
     return version;
   }
 
+  /** Replaces the whole text of an open document; gives the new version. */
+  async replace(uri: string, text: string): Promise<number> {
+    const version = (this.versions.get(uri) ?? 0) + 1;
+    this.versions.set(uri, version);
+    await this.connection.sendNotification('textDocument/didChange', {
+      textDocument: { uri, version },
+      contentChanges: [{ text }],
+    });
+    return version;
+  }
+
+  isOpen(uri: string): boolean {
+    return this.versions.has(uri);
+  }
+
   async close(uri: string): Promise<void> {
     await this.connection.sendNotification('textDocument/didClose', { textDocument: { uri } });
   }

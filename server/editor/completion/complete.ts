@@ -105,14 +105,8 @@ function settingOf(
     around.length === 0 ? 'file' : blocks.length === around.length ? blocks.at(-1)?.word?.block : undefined;
   const partial = /[\p{L}\p{N}\p{M}_-]*$/u.exec(text.slice(lineStart, offset))?.[0] ?? '';
   const word = /^[\p{L}]/u.test(partial) ? partial : '';
-  const before =
-    statement === undefined
-      ? []
-      : statement.head.filter(
-          (token) =>
-            start + token.at + token.text.length <= offset - word.length ||
-            (token.kind === 'string' && start + token.at < offset),
-        );
+  const from = offset - word.length;
+  const before = statement === undefined ? [] : tokensBefore(statement.head, from - start, offset - start);
   return {
     snapshot,
     path,
@@ -124,7 +118,20 @@ function settingOf(
     statement,
     start,
     before,
-    from: offset - word.length,
+    from,
     lineStart,
   };
+}
+
+/**
+ * The tokens that end before what is being typed, and a text that is still open. Of a quantity whose unit is being typed
+ * (`30 m` on the way to `30 min`) the number stays.
+ */
+function tokensBefore(head: readonly Token[], from: number, offset: number): readonly Token[] {
+  return head.flatMap((token): Token[] => {
+    const end = token.at + token.text.length;
+    if (end <= from || (token.kind === 'string' && token.at < offset)) return [token];
+    const number = token.kind === 'quantity' && token.at < from ? token.text.slice(0, from - token.at).trimEnd() : '';
+    return number === '' ? [] : [{ kind: 'number', text: number, at: token.at }];
+  });
 }

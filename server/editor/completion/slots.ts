@@ -4,6 +4,7 @@ import { isNeeded, slotText } from '../../engine/plan/form-text';
 import type { Term } from '../../engine/plan/terms';
 import { isPositional, type Slot, type Word } from '../../engine/plan/vocabulary';
 import { units } from '../../engine/quantity';
+import { exampleOf } from './examples';
 import { nameProposals } from './names';
 import type { Proposal, Setting } from './proposal';
 import { isNarrowing, selectionProposals } from './selections';
@@ -16,8 +17,8 @@ export function slotProposals(
   expected: Expected,
   terms: readonly Token[],
 ): readonly Proposal[] {
-  if (expected.unitOf) return unitProposals(here, expected.unitOf.slot, terms.at(-1));
-  const found: Proposal[] = begunProposals(here, expected, terms);
+  if (expected.unitOf) return unitProposals(here, word, expected.unitOf, terms.at(-1));
+  const found: Proposal[] = begunProposals(here, word, expected, terms);
   if (expected.awaiting) return [...found, ...termProposals(here, word, expected.awaiting, [], 0)];
   if (expected.continuing) {
     found.push(...continuations(here, word, expected.continuing));
@@ -28,11 +29,11 @@ export function slotProposals(
   const wanted = expected.open.find(({ slot }) => isPositional(slot) && !slot.optional);
   for (const each of expected.open) {
     if (isPositional(each.slot)) found.push(...termProposals(here, word, each, [], rank));
-    else if (wanted === undefined) found.push(clauseProposal(each.slot, rank + (isNeeded(each.slot) ? 0 : 200)));
+    else if (wanted === undefined) found.push(clauseProposal(word, each, rank + (isNeeded(each.slot) ? 0 : 200)));
     rank += 10;
   }
   if (here.place !== 'change' && wanted === undefined)
-    for (const each of expected.common) found.push(clauseProposal(each.slot, rank++ + 500));
+    for (const each of expected.common) found.push(clauseProposal(word, each, rank++ + 500));
   return unique(found);
 }
 
@@ -45,12 +46,12 @@ function unique(found: readonly Proposal[]): readonly Proposal[] {
   return found.filter((each) => !seen.has(key(each)) && seen.add(key(each)));
 }
 
-function clauseProposal(slot: Slot, rank: number): Proposal {
+function clauseProposal(word: Word, { name, slot }: NamedSlot, rank: number): Proposal {
   const key = isPositional(slot) ? slotText(slot) : slot.key;
   return {
     label: key,
     kind: 'clause',
-    snippet: slotSnippet(slot),
+    snippet: slotSnippet(word, name, slot),
     plain: slotPlain(slot),
     detail: slotText(slot).slice(key.length).trim(),
     page: `\`${slotText(slot)}\`: ${slot.meaning}.`,
@@ -59,10 +60,10 @@ function clauseProposal(slot: Slot, rank: number): Proposal {
 }
 
 /** Keys of several words of which the first are there: the whole key replaces them. */
-function begunProposals(here: Setting, expected: Expected, terms: readonly Token[]): Proposal[] {
-  return expected.begun.map(({ slot, words }, rank) => ({
-    ...clauseProposal(slot, 20 + rank),
-    from: here.start + terms[terms.length - words]!.at,
+function begunProposals(here: Setting, word: Word, expected: Expected, terms: readonly Token[]): Proposal[] {
+  return expected.begun.map((each, rank) => ({
+    ...clauseProposal(word, each, 20 + rank),
+    from: here.start + (terms[terms.length - each.words]?.at ?? 0),
   }));
 }
 
@@ -89,7 +90,7 @@ function continuations(
 export function termProposals(
   here: Setting,
   word: Word,
-  { slot }: NamedSlot,
+  { name, slot }: NamedSlot,
   tokens: readonly Token[],
   rank: number,
 ): readonly Proposal[] {
@@ -100,12 +101,12 @@ export function termProposals(
   for (const [k, each] of (term.choices ?? []).entries())
     found.push({ label: each, kind: 'choice', detail: slot.meaning, rank: rank + k / 100 });
   if (term.refers) found.push(...nameProposals(here, term.refers, rank));
-  const example = exampleOf(term, here);
-  if (example)
+  const example = term.type === 'text' ? '"…"' : exampleOf(word, name, slot);
+  if (example !== undefined)
     found.push({
       label: example,
       kind: 'value',
-      snippet: valueSnippet(term, example),
+      snippet: slotSnippet(word, name, isPositional(slot) ? slot : { position: true, term, meaning: slot.meaning }),
       plain: example,
       detail: slot.meaning,
       page: `${slot.meaning}. Written as \`${example}\`.`,
@@ -114,19 +115,16 @@ export function termProposals(
   return found;
 }
 
-function exampleOf(term: Term, here: Setting): string | undefined {
-  if (term.type === 'text') return here.statement?.word?.text === 'use' ? '"…"' : (term.example ?? '"…"');
-  return term.example;
-}
-
-const valueSnippet = (term: Term, example: string): string =>
-  term.type === 'text' ? '"$1"' : `\${1:${example.replace(/[\\$}]/g, '\\$&')}}`;
-
 /** Units of the kind that a bare number wants, the term's own system first. */
-function unitProposals(here: Setting, slot: Slot, number: Token | undefined): readonly Proposal[] {
+function unitProposals(
+  here: Setting,
+  word: Word,
+  { name, slot }: NamedSlot,
+  number: Token | undefined,
+): readonly Proposal[] {
   const kind = slot.term?.kind;
   if (kind === undefined || number === undefined) return [];
-  const example = slot.term?.example?.split(' ').at(-1);
+  const example = exampleOf(word, name, slot)?.replace(/^[^a-zA-Z%°Δ]+/, '');
   const glued = here.from === here.start + number.at + number.text.length ? ' ' : '';
   return units
     .filter((unit) => unit.kinds.includes(kind))

@@ -1,0 +1,40 @@
+// Writes what is made from the vocabulary: the language reference and the grammar file by which editors colour plans.
+// `--textmate` or `--language` writes one of them alone.
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+const root = dirname(import.meta.dirname);
+const bundle = join(root, 'out/docs.mjs');
+const source = `
+export { vocabulary } from './server/engine/vocabulary';
+export { unitWords } from './server/engine/quantity';
+export { languageReference } from './server/command/docs/language';
+export { textMateFile } from './server/editor/highlight/textmate';
+`;
+
+mkdirSync(dirname(bundle), { recursive: true });
+await build({
+  stdin: { contents: source, resolveDir: root, loader: 'ts' },
+  absWorkingDir: root,
+  bundle: true,
+  format: 'esm',
+  platform: 'node',
+  outfile: bundle,
+  logLevel: 'warning',
+});
+const { vocabulary, unitWords, languageReference, textMateFile } = await import(pathToFileURL(bundle).href);
+rmSync(bundle);
+
+const [only] = process.argv.slice(2);
+const notes = join(root, 'docs/parts/language-notes.md');
+if (only !== '--textmate')
+  write('docs/language.md', languageReference(vocabulary, existsSync(notes) ? readFileSync(notes, 'utf8') : ''));
+if (only !== '--language') write('syntaxes/jobplan.tmLanguage.json', textMateFile(vocabulary, unitWords));
+
+function write(path, text) {
+  mkdirSync(dirname(join(root, path)), { recursive: true });
+  writeFileSync(join(root, path), text);
+  console.log(`docs: ${path}`);
+}
