@@ -1,4 +1,4 @@
-import { inUnit, isLine, type Kind } from './kinds';
+import { inUnit, type Kind } from './kinds';
 
 /**
  * The circuit as a graph: parts with ends, ends that meet in joints. It is the map that every question about the plant is
@@ -262,7 +262,10 @@ function findUnits(
     for (const direction of [1, -1]) {
       for (let k = 1; k < ring.length; k++) {
         const next = ring[(here + direction * k + ring.length * k) % ring.length]!.part;
-        if (isLine(parts[next]!.kind) || !inUnit(parts[next]!.kind) || !isNew(next)) break;
+        if (!isNew(next)) break;
+        // A stop valve behind the unit that is spelled out and comes shut: its body holds the unit's charge, too.
+        if (direction === 1 && parts[next]!.properties.closed && parts[next]!.kind.shuts === 'hand') members.add(next);
+        if (!inUnit(parts[next]!.kind)) break;
         members.add(next);
       }
     }

@@ -56,19 +56,16 @@ const isMade = (plant: Plant, end: number): boolean =>
   plant.ends[end]!.attached && plant.parts[plant.graph.ends[end]!.part]!.mounted !== 'none';
 
 /**
- * Whether the neighbours of a part that is off are joined to each other past it: of an added part that has not been there
- * yet, and of an added or removed one that came out, once both neighbours are made up again.
+ * Whether the neighbours of a part that is off are joined to each other past it: of an added part that is not in yet, and
+ * of an added or removed one that came out, as long as both neighbours are made up.
  */
-const bridged = (plant: Plant, end: number): boolean => {
-  if (!isGone(plant, end)) return false;
-  const { part } = plant.graph.ends[end]!;
-  if (plant.graph.parts[part]!.standing === 'added' && plant.ends[end]!.detachedBy === null) return true;
-  return [end, end ^ 1].every((own) =>
+const bridged = (plant: Plant, end: number): boolean =>
+  isGone(plant, end) &&
+  [end, end ^ 1].every((own) =>
     plant.graph.joints[plant.graph.ends[own]!.joint]?.ends.every(
       (other) => other === own || isMade(plant, other) || isGone(plant, other),
     ),
   );
-};
 
 /** Of a part that is off and whose place the line can close over. */
 const isGone = (plant: Plant, end: number): boolean => {
@@ -77,14 +74,14 @@ const isGone = (plant: Plant, end: number): boolean => {
   return plant.parts[part]!.mounted === 'none' && (standing === 'added' || standing === 'removed');
 };
 
-/** The ends that an end meets; past a part that came out for good, those on its other side. */
+/** The ends that an end meets; past a part that is not in or came out for good, those on its other side. */
 export function neighbours(plant: Plant, end: number): readonly number[] {
   const others = (of: number): readonly number[] =>
     plant.graph.joints[plant.graph.ends[of]!.joint]?.ends.filter((each) => each !== of) ?? [];
   let met = others(end);
   for (let hops = plant.graph.parts.length; hops > 0; hops--) {
     const [only] = met;
-    if (met.length !== 1 || only === undefined || !isGone(plant, only) || plant.ends[only]!.detachedBy === null) break;
+    if (met.length !== 1 || only === undefined || !isGone(plant, only)) break;
     met = others(only ^ 1);
   }
   return met;

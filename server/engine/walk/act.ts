@@ -1,6 +1,6 @@
 import type { Draft } from '../circuit/settle';
-import { type Space, spaces } from '../circuit/spaces';
-import type { Cause } from '../circuit/state';
+import { type Space, seatPasses, spaces } from '../circuit/spaces';
+import type { Cause, Plant } from '../circuit/state';
 import type { Plan } from '../plan/plan';
 import type { Selector } from '../plan/selection';
 import type { Step } from '../plan/step';
@@ -44,11 +44,9 @@ export class Acting implements Act {
   spaces(selectors: readonly Selector[] | undefined): readonly Space[] {
     const now = this.draft.now();
     if (selectors?.some((selector) => selector.standing === 'open')) return openSpaces(now, this.wanted);
-    const named = selectors && this.targets(selectors).some((target) => target.thing === null);
-    const parts = named ? new Set(this.parts(selectors)) : null;
-    return spaces(now).filter((space) =>
-      parts ? space.parts.some((index) => parts.has(index)) : space.parts.some((index) => !this.untouched(index)),
-    );
+    const targets = this.targets(selectors).filter((target) => target.thing === null);
+    if (targets.length === 0) return spaces(now).filter((space) => space.parts.some((index) => !this.untouched(index)));
+    return spaces(now).filter((space) => targets.some((target) => meant(now, space, target.parts)));
   }
 
   quantity(amount: Amount | undefined): Quantity | null {
@@ -65,4 +63,18 @@ export class Acting implements Act {
     const { graph } = this.draft;
     return graph.circuits[graph.parts[index]!.circuit]?.untouched ?? false;
   }
+}
+
+/**
+ * Whether a step that speaks of these parts means a space. A branch behind a shut valve does not mean what stands before
+ * that valve, although the valve's body hangs there; the valve alone, by its name, does.
+ */
+function meant(plant: Plant, space: Space, parts: readonly number[]): boolean {
+  const here = space.parts.filter((index) => parts.includes(index));
+  if (here.length === 0) return false;
+  const isShut = (index: number): boolean => {
+    const part = plant.graph.parts[index]!;
+    return part.kind.shuts !== undefined && !seatPasses(plant, part);
+  };
+  return parts.length === 1 || here.length === space.parts.length || here.some((index) => !isShut(index));
 }

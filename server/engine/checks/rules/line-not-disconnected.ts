@@ -13,18 +13,18 @@ export const lineNotDisconnected = defineCheck({
   ground: 'practice',
   yieldsTo: ['flush-before-recovery'],
   meaning:
-    'A flush, purge or blow-out asks for a line that is still joined to the circuit at one end or at both, so that the path is not the line alone.',
+    'A flush asks for a line that is still joined to the circuit at the end that the solvent goes in at, so that the path is not the line alone.',
   why: 'Solvent goes where nobody wants it: into the compressor, a valve or a coil, and does not come out again.',
   source: 'common practice (handbook 5.1, 5.2)',
   wrong: {
     base: 'split',
     instead: [
-      ['disconnect each kept line at both ends', 'disconnect each kept line at far end'],
-      ['remove old equipment\n', ''],
       [
-        'blow-out each kept line',
-        'remove old equipment\n  connect suction-line at near end\n  blow-out each kept line',
+        'disconnect each kept line at both ends',
+        'disconnect liquid-line at both ends\n    disconnect suction-line at far end',
       ],
+      ['    remove old equipment\n', ''],
+      ['flush each kept line into container', 'flush each kept line into container # <- here'],
     ],
   },
   right: { base: 'split' },
@@ -32,12 +32,15 @@ export const lineNotDisconnected = defineCheck({
     const plant = here.before;
     const { graph } = plant;
     for (const flow of here.events('flows')) {
+      if (flow.medium !== 'solvent' || plant.parts[flow.line]!.mounted === 'none') continue;
+      // Nitrogen alone may go on through what hangs there, as long as it gets in and out: a sealed coil with its tube.
+      if (flow.purpose === 'blow-out' && flow.inletOpen && flow.outlets.length > 0) continue;
       const part = graph.parts[flow.line]!;
       const joined = part.ends.filter((end) => {
         const { joint } = graph.ends[end]!;
         return joint >= 0 && !hasGap(plant, joint);
       });
-      if (joined.length === 0 || plant.parts[flow.line]!.mounted === 'none') continue;
+      if (!joined.includes(flow.inlet)) continue;
       const into = flow.reached.filter((index) => index !== flow.line);
       here.report({
         message: (say) =>

@@ -1,5 +1,5 @@
 import { contentsOfCell } from '../../circuit/settle';
-import { cellOf } from '../../circuit/spaces';
+import { cellOf, endPasses } from '../../circuit/spaces';
 import { defineCheck } from '../define';
 import { endName, underPressure } from '../plant';
 import { gauge } from '../support';
@@ -22,8 +22,8 @@ export const torchHazard = defineCheck({
     base: 'split',
     instead: [
       [
-        'install filter-drier with nitrogen at 5 cfh\n',
-        'pressure-test suction-line to 50 psig for 10 min\n  install filter-drier with nitrogen at 5 cfh # <- here\n',
+        'release nitrogen outdoors\n',
+        'connect suction-line at far end with nitrogen at 5 cfh # <- here\n    release nitrogen outdoors\n',
       ],
     ],
   },
@@ -37,7 +37,10 @@ export const torchHazard = defineCheck({
       for (const end of near) {
         const { part } = graph.ends[end]!;
         const state = plant.parts[part]!;
-        if (state.mounted === 'none' || plant.ends[end]!.valve === 'shut') continue;
+        // Behind a shut valve or a shut seat the flame does not meet what the part holds.
+        if (state.mounted === 'none' || !endPasses(plant, graph.ends[end]!)) continue;
+        // Behind a seat that is shut, as at the outlet of a king valve, the joint itself is empty.
+        if (!endPasses(plant, graph.ends[end]!)) continue;
         const held = contentsOfCell(plant, cellOf(end));
         const what =
           held.gas === 'refrigerant' && !state.ownCharge

@@ -44,6 +44,14 @@ export const open = verb({
         if (state.mounted === 'none') continue;
         if (part.kind.shuts) {
           if (state.position !== 'open' || state.heldBy !== (values.by ?? null)) done++;
+          const { ends, joints } = act.draft.graph;
+          const met = part.ends.flatMap((end) => joints[ends[end]!.joint]?.ends ?? []);
+          if (
+            state.position === 'shut' &&
+            met.some((end) => act.draft.part(ends[end]!.part).ownCharge && act.draft.end(end).valve !== 'shut')
+          ) {
+            act.emit({ type: 'lets-in', ends: part.ends, parts: [index] }); // a stop valve of a unit, spelled out
+          }
           act.draft.setPart(index, { position: 'open', heldBy: values.by ?? null });
         } else if (part.kind.group === 'metering')
           done++; // A thermostatic valve has nothing to open by hand: it passes.
