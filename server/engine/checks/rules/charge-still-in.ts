@@ -11,7 +11,7 @@ export const chargeStillIn = defineCheck({
   acceptable: false,
   reads: 'state',
   ground: 'law',
-  yieldsTo: ['open-under-pressure', 'section-not-recovered', 'recovery-too-shallow'],
+  yieldsTo: ['open-under-pressure', 'section-not-recovered', 'recovery-too-shallow', 'valves-opened-early'],
   meaning:
     'This step puts test nitrogen or a vacuum pump on a part that still holds its refrigerant. A new unit with its own charge behind shut valves is not meant.',
   why: 'A pump blows the charge into the air; nitrogen on top of a charge may only be let go where the charge was recovered first.',
@@ -19,9 +19,14 @@ export const chargeStillIn = defineCheck({
   wrong: {
     base: 'rack',
     instead: [
+      ['    recover system to 0 inHg\n', ''],
+      ['    prove-zero system\n', ''],
+      ['    cut-out liquid-drier\n', ''],
+      ['    change txv-1, txv-2\n', ''],
+      ['    install liquid-drier with nitrogen at 5 cfh\n', ''],
       [
-        'return sol-1, sol-2, epr-1 to control',
-        'evacuate system to 500 micron # <- here\n  return sol-1, sol-2, epr-1 to control',
+        'pressure-test low-side, high-side to 200 psig for 60 min',
+        'pressure-test low-side, high-side to 200 psig for 60 min # <- here',
       ],
     ],
   },
@@ -39,7 +44,7 @@ export const chargeStillIn = defineCheck({
           message: (say) =>
             `${say.parts(space.parts)} still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${event.type === 'evacuates' ? 'a pump' : 'nitrogen'} is put on.`,
           slot: 'what',
-          root: held.since ?? here.before.graph,
+          root: here.before.graph,
           concerns: space.parts,
           related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
           fixes: [

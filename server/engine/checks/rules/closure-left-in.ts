@@ -40,13 +40,14 @@ export const closureLeftIn = defineCheck({
     for (const end of graph.ends) {
       const { closure } = here.after.ends[end.index]!;
       if (!closure || !isJoined(here.after, end.index) || isJoined(here.before, end.index)) continue;
-      const { name } = graph.parts[end.part]!;
-      const line = takenOffBy[closure.kind]!(name);
+      const same = graph.ends.filter((each) => here.before.ends[each.index]!.closure?.by === closure.by);
+      const names = [...new Set(same.map((each) => graph.parts[each.part]!.name))].join(', ');
+      const line = takenOffBy[closure.kind]!(names);
       here.report({
         message: (say) =>
           `${endName(graph, end.index).replace(/^the/, 'The')} is joined with the ${closure.kind} of ${say.step(closure.by)} still in it.`,
         slot: 'what',
-        root: `${closure.kind} ${end.part}`,
+        root: closure.by,
         concerns: [end.part],
         related: [{ cause: closure.by, message: 'it was put in here' }],
         fixes: [{ title: `First: ${line}`, edits: (mend) => edits(mend.insertBefore(here.step, line)) }],

@@ -17,10 +17,17 @@ export const coilFlushedInPlace = defineCheck({
   wrong: {
     base: 'split',
     instead: [
-      ['flush each kept line into container', 'flush evaporator into container # <- here'],
-      ['remove old equipment\n', ''],
-      ['disconnect each kept line', 'disconnect evaporator at both ends\n  disconnect each kept line'],
-      ['purge each kept line at 50 psig', 'purge each kept line at 50 psig'],
+      [
+        'disconnect each kept line at both ends',
+        'disconnect liquid-line at both ends\n    disconnect suction-line at far end',
+      ],
+      ['remove old equipment', 'remove compressor, condenser, expansion-valve'],
+      ['crimp each kept line', 'crimp liquid-line'],
+      [
+        'flush each kept line into container',
+        'flush liquid-line into container\n      flush suction-line from far end into container # <- here',
+      ],
+      ['trim each kept line', 'trim liquid-line'],
     ],
   },
   right: { base: 'split' },
@@ -38,7 +45,7 @@ export const coilFlushedInPlace = defineCheck({
           `The solvent goes through ${say.parts(coils)} in place: flush ${coils.length > 1 ? 'them' : 'it'} on the bench, or shut off and backwards.`,
         slot: 'what',
         root: `${flow.line}`,
-        concerns: coils,
+        concerns: [flow.line, ...coils],
         related: coils.map((part) => ({ part, message: 'this coil lies in the way' })),
       });
     }

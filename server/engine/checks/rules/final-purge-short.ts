@@ -12,7 +12,14 @@ export const finalPurgeShort = defineCheck({
   acceptable: true,
   reads: 'figure',
   ground: 'practice',
-  yieldsTo: ['final-purge-weak'],
+  yieldsTo: [
+    'final-purge-weak',
+    'never-flush',
+    'line-not-disconnected',
+    'coil-flushed-in-place',
+    'flush-no-outlet',
+    'flush-path-forks',
+  ],
   meaning:
     'At the stated pressure and outlet the last purge changes the gas in the line fewer than ten times. Where a torch comes to the line next, the finding is an error.',
   why: 'Gas that mixes leaves a share of e to the minus n after n changes: under about ten, solvent vapour stays.',

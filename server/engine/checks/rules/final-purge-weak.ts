@@ -10,6 +10,7 @@ export const finalPurgeWeak = defineCheck({
   acceptable: true,
   reads: 'figure',
   ground: 'practice',
+  yieldsTo: ['never-flush', 'line-not-disconnected', 'coil-flushed-in-place', 'flush-no-outlet'],
   meaning:
     'The last purge before the line is closed is set below 100 psig, with no cited sheet and no line rating that asks for less, and it is no half-hour drying purge. Where a torch comes to the line next, the finding is an error.',
   why: 'The last film of solvent stays on the wall; it thins the new oil, holds the vacuum up, and makes acid under a torch.',

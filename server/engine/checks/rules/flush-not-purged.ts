@@ -9,6 +9,7 @@ export const flushNotPurged = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['never-flush', 'line-not-disconnected', 'coil-flushed-in-place', 'flush-no-outlet'],
   meaning: 'Solvent goes into a line while the solvent of the pass before is still in it, loaded with oil.',
   why: 'The dirty solvent is only thinned, not taken out; more passes then clean less than they seem to.',
   source: 'common practice (handbook 5.2: solvent in, chased with nitrogen, repeated)',
@@ -30,6 +31,7 @@ export const flushNotPurged = defineCheck({
       message: (say) =>
         `${say.parts(over.map((flow) => flow.line))} still ${over.length > 1 ? 'hold' : 'holds'} the solvent of the last pass: purge after each flush.`,
       slot: 'what',
+      concerns: over.map((flow) => flow.line),
       related: [{ cause: here.before.parts[first.line]!.unpurged, message: 'it came in here' }],
       fixes: [
         {

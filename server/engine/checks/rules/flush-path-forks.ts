@@ -15,12 +15,22 @@ export const flushPathForks = defineCheck({
   why: 'The flow takes the easy way; the other branch is only wetted, and keeps its oil and now solvent too. In series the first line’s dirt goes through the second.',
   source: 'common practice: each line by itself, never in series (handbook 5.2)',
   wrong: {
-    base: 'rack',
+    base: 'split',
     instead: [
       [
-        'renew seals, cores\n',
-        'renew seals, cores\n  disconnect discharge-line at both ends\n  inspect discharge-line for low-spots\n  disconnect suction-main at both ends\n  inspect suction-main for low-spots\n',
+        '    suction-line kept {',
+        '    hall-line: suction-line kept {\n      tube 7/8 in ACR\n      length 20 ft\n      joint brazed\n    }\n    suction-line kept {',
       ],
+      [
+        'disconnect each kept line at both ends',
+        'disconnect liquid-line, hall-line at near end\n    disconnect liquid-line, suction-line at far end',
+      ],
+      ['crimp each kept line', 'crimp liquid-line, suction-line'],
+      ['blow-out each kept line', 'blow-out liquid-line, hall-line'],
+      ['flush each kept line into container', 'flush liquid-line, hall-line into container # <- here'],
+      ['purge each kept line at 50 psig', 'purge liquid-line, hall-line at 50 psig'],
+      ['purge each kept line at 100 psig for 60 s', 'purge liquid-line, hall-line at 100 psig for 120 s'],
+      ['trim each kept line', 'trim liquid-line, suction-line'],
     ],
   },
   right: { base: 'split' },

@@ -9,6 +9,7 @@ export const flushUninspected = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['never-flush', 'line-not-disconnected', 'coil-flushed-in-place', 'flush-no-outlet'],
   meaning: 'Solvent goes into a line that no step before has inspected for low spots, traps and kinks.',
   why: 'A low spot keeps solvent that no purge of the usual length brings out; it thins the new oil or shows as a vacuum that will not hold.',
   source: 'common practice (handbook 5.2, 10.3)',
@@ -31,6 +32,7 @@ export const flushUninspected = defineCheck({
         `${say.parts(unseen)} ${unseen.length > 1 ? 'are' : 'is'} flushed unseen: inspect for low spots, traps and kinks first.`,
       slot: 'what',
       root: unseen.join(),
+      concerns: unseen,
       fixes: [
         {
           title: 'Inspect before the flush',

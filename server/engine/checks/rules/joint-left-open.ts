@@ -29,21 +29,23 @@ export const jointLeftOpen = defineCheck({
   },
   right: { base: 'split' },
   plan(whole) {
-    const told = new Set<Cause | null>();
+    const told = new Set<unknown>();
     for (const entry of whole.entries) {
       for (const event of entry.events) {
         const stage = stageOf(event);
         if (!stage) continue;
         for (const space of reached(event, entry.before)) {
           for (const [cause, ends] of byCause(entry.before, space)) {
-            if (told.has(cause)) continue;
+            const root = rootOf(entry.before, ends) ?? cause;
+            if (told.has(root)) continue;
+            told.add(root);
             told.add(cause);
             whole.report(entry, {
               message: (say) =>
                 `${list(whole, entry.before, ends)} still open when ${stage.when}: ${cause ? `${say.step(cause)} opened it` : 'it was never made up'}.`,
               slot: 'what',
               severity: stage.severity,
-              root: cause ?? 'never',
+              root: root ?? 'never',
               concerns: space.parts,
               related: cause ? [{ cause, message: 'it was opened here' }] : [],
             });
@@ -56,12 +58,13 @@ export const jointLeftOpen = defineCheck({
     for (const space of touchedSpaces(last.after)) {
       for (const [cause, ends] of byCause(last.after, space)) {
         const entry = whole.entries.find((each) => each.cause === cause);
-        if (told.has(cause) || !entry) continue;
-        told.add(cause);
+        const root = rootOf(last.after, ends) ?? cause;
+        if (told.has(cause) || told.has(root) || !entry) continue;
+        told.add(root);
         whole.report(entry, {
           message: `${list(whole, last.after, ends)} never made up again: the plan ends with the circuit open.`,
           slot: 'what',
-          root: cause,
+          root,
           concerns: space.parts,
         });
       }
@@ -99,18 +102,28 @@ function byCause(plant: Plant, space: Space): ReadonlyMap<Cause | null, readonly
   return found;
 }
 
+/** A part that is off leaves both its neighbours open: that is one mistake. */
+const rootOf = (plant: Plant, ends: readonly number[]): string | null => {
+  const gone = missingAt(plant, ends);
+  return gone.length > 0 ? `off ${gone.join()}` : null;
+};
+
+const missingAt = (plant: Plant, ends: readonly number[]): readonly number[] => [
+  ...new Set(
+    ends.flatMap((end) =>
+      (plant.graph.joints[plant.graph.ends[end]!.joint]?.ends ?? [])
+        .map((each) => plant.graph.ends[each]!.part)
+        .filter((part) => !standsNow(plant, part)),
+    ),
+  ),
+];
+
 /** "The inlet of suction-line (to filter-drier) is", or the parts that are missing there. */
 function list(whole: Whole, plant: Plant, ends: readonly number[]): string {
   const { graph } = whole.plan;
-  const gone = new Set(
-    ends.flatMap((end) =>
-      (graph.joints[graph.ends[end]!.joint]?.ends ?? [])
-        .map((each) => graph.ends[each]!.part)
-        .filter((part) => !standsNow(plant, part)),
-    ),
-  );
+  const gone = missingAt(plant, ends);
   const names = ends.map((end) => endName(graph, end));
   const text = `${names.slice(0, 2).join(' and ')}${names.length > 2 ? ` and ${names.length - 2} more ends` : ''}`;
-  const missing = [...gone].map((part) => graph.parts[part]!.name);
+  const missing = gone.map((part) => graph.parts[part]!.name);
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}${missing.length > 0 ? `, where ${missing.join(', ')} ${missing.length > 1 ? 'are' : 'is'} off,` : ''} ${names.length > 1 ? 'are' : 'is'}`;
 }

@@ -11,7 +11,7 @@ export const notPressureTested = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'published',
-  yieldsTo: ['joint-left-open', 'pressure-above-rating'],
+  yieldsTo: ['joint-left-open', 'pressure-above-rating', 'torch-hazard'],
   meaning:
     'A part that was opened is evacuated, or refrigerant is let into it, and no pressure test has covered it since: none was made, it did not reach this section, or a later step opened it again.',
   why: 'A pump on a leak draws in air and water for hours and the decay test then only says that something leaks; the charge goes the same way.',

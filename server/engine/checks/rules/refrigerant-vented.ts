@@ -19,7 +19,7 @@ export const refrigerantVented = defineCheck({
     instead: [
       [
         'leak-check system\n',
-        'leak-check system\n  lock-out comp\n  close valve-s, valve-d\n  recover comp to 0 inHg\n  prove-zero comp\n  disconnect comp at both ends\n  open valve-s, valve-d # <- here\n',
+        'leak-check system\n  lock-out comp\n  close valve-s, valve-d\n  recover comp to 0 inHg\n  prove-zero comp\n  disconnect comp at both ends\n  open valve-s, valve-d # <- here\n  connect comp at both ends with new-gaskets\n',
       ],
     ],
   },

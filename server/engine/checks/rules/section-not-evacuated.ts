@@ -15,11 +15,8 @@ export const sectionNotEvacuated = defineCheck({
   wrong: {
     base: 'rack',
     instead: [
-      ['open sol-1, sol-2 by magnet\n  evacuate', 'evacuate'],
-      ['return sol-1, sol-2, epr-1 to control\n', ''],
-      ['open valve-s, valve-d\n', 'open valve-s, valve-d\n  return epr-1 to control\n'],
+      ['open valve-s, valve-d\n    open sol-1, sol-2 by magnet', 'open valve-s, valve-d\n    return epr-1 to control'],
       ['evacuate system to 500 micron', 'evacuate system to 500 micron # <- here'],
-      ['energise controls for 24 h', 'return sol-1, sol-2 to control\n  energise controls for 24 h'],
     ],
   },
   right: { base: 'rack' },

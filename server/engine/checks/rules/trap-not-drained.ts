@@ -16,15 +16,11 @@ export const trapNotDrained = defineCheck({
   source: 'common practice: drain it, or purge longer (handbook 5.2); twice the changes is an estimate',
   wrong: {
     base: 'split',
-    plan: '',
     instead: [
-      [
-        'length 40 ft\n      joint brazed\n    }\n  }',
-        'length 40 ft\n      trap at 2 ft, depth 4 in\n      joint brazed\n    }\n  }',
-      ],
+      ['tube 7/8 in ACR\n      length 40 ft', 'tube 7/8 in ACR\n      length 40 ft\n      trap at 2 ft, depth 4 in'],
       [
         'purge each kept line at 100 psig for 60 s into container',
-        'purge each kept line at 100 psig for 60 s into container # <- here',
+        'purge each kept line at 100 psig for 45 s into container # <- here',
       ],
     ],
   },

@@ -20,8 +20,11 @@ export const valvesOpenedEarly = defineCheck({
   wrong: {
     base: 'split',
     instead: [
-      ['release nitrogen outdoors\n', 'open service-valves # <- here\n  release nitrogen outdoors\n'],
-      ['check ignition-sources within 10 ft\n  open service-valves\n', 'check ignition-sources within 10 ft\n'],
+      ['    check ignition-sources within 10 ft\n    open service-valves\n', ''],
+      [
+        'release nitrogen outdoors',
+        'check ignition-sources within 10 ft\n    open service-valves # <- here\n    release nitrogen outdoors',
+      ],
     ],
   },
   right: { base: 'split' },

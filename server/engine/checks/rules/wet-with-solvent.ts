@@ -10,6 +10,7 @@ export const wetWithSolvent = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['never-flush', 'line-not-disconnected', 'coil-flushed-in-place', 'flush-no-outlet'],
   meaning:
     'A line that was flushed is joined, tested or evacuated with no final purge before: only the short purges between the rounds, or none. Under a torch the finding is an error.',
   why: 'Solvent thins the oil of the new compressor and holds the vacuum up; in a flame it makes acid and poison gas.',
