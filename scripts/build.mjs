@@ -27,6 +27,15 @@ const node = {
 };
 const web = { ...common, platform: 'browser', target: 'es2022', mainFields: ['browser', 'module', 'main'] };
 
+/** The command line loads the printer of PDF files, which is larger than all the rest, only when one is asked for. */
+const pdfApart = {
+  name: 'pdf-apart',
+  setup: (builds) =>
+    builds.onResolve({ filter: /\/print-pdf$/ }, ({ kind }) =>
+      kind === 'entry-point' ? undefined : { path: './jobplan-pdf.js', external: true },
+    ),
+};
+
 /** Each bundle: the file that it begins with, where it goes, and how it is made. */
 const bundles = [
   { from: 'client/extension-node.ts', to: 'client-node.cjs', how: { ...node, external: ['vscode'] } },
@@ -34,7 +43,12 @@ const bundles = [
   { from: 'server/editor/main-node.ts', to: 'server.js', how: node },
   // A worker's main script is loaded by itself, so it must not be wrapped for `require`.
   { from: 'server/editor/main-web.ts', to: 'server-web.js', how: { ...web, format: 'iife' } },
-  { from: 'server/command/main.ts', to: 'jobplan.js', how: { ...node, banner: { js: '#!/usr/bin/env node' } } },
+  {
+    from: 'server/command/main.ts',
+    to: 'jobplan.js',
+    how: { ...node, plugins: [pdfApart], banner: { js: '#!/usr/bin/env node' } },
+  },
+  { from: 'server/command/print-pdf.ts', to: 'jobplan-pdf.js', how: node },
 ];
 
 rmSync(dist, { recursive: true, force: true });

@@ -20,6 +20,8 @@ export interface Chosen {
   readonly file: string;
   /** The path in the workspace. */
   readonly path: string;
+  /** The file and all that it uses. */
+  readonly sources: readonly { readonly path: string; readonly text: string }[];
 }
 
 /** Reads the file that the first argument names, with what it uses, and finds its plan. */
@@ -33,13 +35,11 @@ export async function chosenPlan(host: Host, words: Words): Promise<Chosen> {
   const { workspace, unread, places } = load(asked);
   if (unread[0] !== undefined) throw new Trouble(unread[0]);
   const snapshot = workspace.snapshot();
-  return {
-    view: named(snapshot.plans(path), words.option('plan'), word),
-    snapshot,
-    places,
-    file: asked.shown(path),
-    path,
-  };
+  const view = named(snapshot.plans(path), words.option('plan'), word);
+  const sources = snapshot
+    .closure(path)
+    .map((used) => ({ path: used.path, text: snapshot.file(used.path)?.text ?? '' }));
+  return { view, snapshot, places, file: asked.shown(path), path, sources };
 }
 
 function named(views: readonly PlanView[], name: string | undefined, file: string): PlanView {

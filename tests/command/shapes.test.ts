@@ -30,7 +30,7 @@ describe('every output has its shape', () => {
     ['explain', 'explain', 'purge'],
     ['explain', 'explain', 'open-under-pressure'],
   ];
-  test.each(rows)('%s: %s %s', async (shape, ...words) => {
+  test.each(rows.map(([shape, ...words]) => ({ shape, words })))('$shape: $words', async ({ shape, words }) => {
     const ended = await shop.type(...words, '--format', 'json');
     expect(shapes[shape].safeParse(json(ended)).error).toBeUndefined();
   });

@@ -10,6 +10,7 @@ export interface Listed {
 /** Every command, in the order of the help. A new one is one file and its line here. */
 export const commands: readonly Listed[] = [
   { name: 'check', summary: 'findings of files and folders', load: async () => (await import('./check')).check },
+  { name: 'sheet', summary: 'the printable procedure of a plan', load: async () => (await import('./sheet')).sheet },
   {
     name: 'takeoff',
     summary: 'every computed figure of a plan, and the totals',
