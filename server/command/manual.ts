@@ -1,4 +1,5 @@
-import type { Check, Example } from '../engine/checks/define';
+import type { Example } from '../engine/checks/define';
+import type { Page } from '../engine/checks/pages';
 import { formText } from '../engine/plan/form-text';
 import type { Word } from '../engine/plan/vocabulary';
 import type { AnyRelation, Example as WorkedExample } from '../engine/takeoff/relation';
@@ -15,7 +16,7 @@ const grounds = {
   memory: 'from memory, to be checked',
 } as const;
 
-export const checkPage = (check: Check): ManualPage => ({
+export const checkPage = (check: Page): ManualPage => ({
   kind: 'check',
   title: check.title,
   sections: [

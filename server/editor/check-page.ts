@@ -1,10 +1,10 @@
-import { checks } from '../engine/checks/all';
+import { pageNamed } from '../engine/checks/pages';
 
 const grounds = { law: 'Law', published: 'Published', practice: 'Common practice', memory: 'From memory' } as const;
 
-/** The manual page of a check in Markdown; undefined for a finding of the text itself, which its message explains. */
+/** The manual page of a check in Markdown; undefined where nothing bears the name. */
 export function checkPage(name: string): string | undefined {
-  const check = checks.find((each) => each.name === name);
+  const check = pageNamed(name);
   if (check === undefined) return undefined;
   const accept = check.acceptable
     ? `Where the job knows better: \`accept ${name} because "…"\`.`

@@ -1,4 +1,4 @@
-import { checks } from '../../engine/checks/all';
+import { pageNamed, pages } from '../../engine/checks/pages';
 import { nearest } from '../../engine/quantity';
 import { relationNamed, relations } from '../../engine/takeoff/figures';
 import { vocabulary } from '../../engine/vocabulary';
@@ -38,16 +38,17 @@ export const explain: CommandDescription = {
 
 /** A name may stand for several things: a word in two places of a plan, a word and a figure. */
 const pagesOf = (name: string): ManualPage[] => {
+  const page = pageNamed(name);
   const relation = relationNamed(name);
   return [
-    ...checks.filter((each) => each.name === name).map(checkPage),
+    ...(page ? [checkPage(page)] : []),
     ...vocabulary.anywhere(name).map(wordPage),
     ...(relation ? [figurePage(relation)] : []),
   ];
 };
 
 function* everyName(): Generator<string> {
-  for (const { name } of checks) yield name;
+  for (const { name } of pages) yield name;
   for (const { word } of vocabulary.words) yield word;
   for (const { name } of relations) yield name;
 }

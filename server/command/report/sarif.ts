@@ -1,6 +1,6 @@
 import type { Fix, Location, Log, Region, ReportingDescriptor, Result } from 'sarif';
 import { version } from '../../../package.json';
-import { checks } from '../../engine/checks/all';
+import { pageNamed } from '../../engine/checks/pages';
 import type { Range } from '../shapes/range';
 import type { Reported } from './report';
 
@@ -30,7 +30,7 @@ const location = (file: string, range: Range): Location => ({
 });
 
 function ruleOf(name: string): ReportingDescriptor {
-  const page = checks.find((each) => each.name === name);
+  const page = pageNamed(name);
   if (!page) return { id: name };
   return {
     id: name,

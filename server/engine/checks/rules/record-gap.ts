@@ -1,6 +1,7 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import { eachStep, type Step } from '../../plan/step';
+import { nearest } from '../../quantity';
 import { defineCheck } from '../define';
 import { listed } from '../listed';
 
@@ -38,7 +39,12 @@ export const recordGap = defineCheck({
     const asked = [...eachStep(view.plan.steps)].filter(
       (step) => step.label !== null && !unanswered.has(step.word.word),
     );
-    const missing = asked.filter((step) => !answers.has(step.label!));
+    const labels = asked.map((step) => step.label!);
+    // An answer under a misspelt label is one mistake, and the other check names it.
+    const misspelt = new Set(
+      [...answers.keys()].flatMap((label) => (labels.includes(label) ? [] : (nearest(label, labels) ?? []))),
+    );
+    const missing = asked.filter((step) => !answers.has(step.label!) && !misspelt.has(step.label!));
     if (missing.length > 0) {
       report(bound, bound.spans['name'] ?? wordSpan(bound), {
         message: `The record has no answer for ${listed(missing.map((step) => step.label!))}: add ${missing.length > 1 ? 'them' : 'it'}, or say "departed because …".`,
