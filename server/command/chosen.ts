@@ -1,7 +1,8 @@
 import { wordSpan } from '../engine/plan/gather';
 import type { Step } from '../engine/plan/step';
 import { nearest } from '../engine/quantity';
-import type { PlanView, Snapshot } from '../engine/snapshot';
+import type { Snapshot } from '../engine/snapshot';
+import type { PlanView } from '../engine/view';
 import type { Entry } from '../engine/walk/walk';
 import { askedFor } from './asked';
 import type { Words } from './description';
@@ -20,8 +21,6 @@ export interface Chosen {
   readonly file: string;
   /** The path in the workspace. */
   readonly path: string;
-  /** The file and all that it uses. */
-  readonly sources: readonly { readonly path: string; readonly text: string }[];
 }
 
 /** Reads the file that the first argument names, with what it uses, and finds its plan. */
@@ -36,10 +35,7 @@ export async function chosenPlan(host: Host, words: Words): Promise<Chosen> {
   if (unread[0] !== undefined) throw new Trouble(unread[0]);
   const snapshot = workspace.snapshot();
   const view = named(snapshot.plans(path), words.option('plan'), word);
-  const sources = snapshot
-    .closure(path)
-    .map((used) => ({ path: used.path, text: snapshot.file(used.path)?.text ?? '' }));
-  return { view, snapshot, places, file: asked.shown(path), path, sources };
+  return { view, snapshot, places, file: asked.shown(path), path };
 }
 
 function named(views: readonly PlanView[], name: string | undefined, file: string): PlanView {

@@ -1,7 +1,8 @@
 import type { Snapshot as EngineSnapshot } from '../engine/snapshot';
 import type { Workspace as EngineWorkspace } from '../engine/workspace';
 
-export type { BoundFile, PlanView, SourceFile } from '../engine/snapshot';
+export type { BoundFile, SourceFile } from '../engine/snapshot';
+export type { PlanView } from '../engine/view';
 export type { TextChange } from '../engine/workspace';
 
 /** What the editor asks of a snapshot. Paths are relative to the workspace folder, with `/` between names. */

@@ -11,6 +11,7 @@ import { type Declaration, declarationsOf, Scope } from './plan/scope';
 import type { Name } from './plan/terms';
 import { type TakeOff, takeOff } from './takeoff/take-off';
 import { type Use, useFinding, usesOf } from './uses';
+import type { PlanView } from './view';
 import { vocabulary } from './vocabulary';
 import { type Walk, walk } from './walk/walk';
 
@@ -27,14 +28,6 @@ export interface BoundFile {
   readonly statements: readonly Bound[];
   readonly declarations: readonly Declaration[];
   readonly uses: readonly Use[];
-}
-
-/** A plan with all that follows from it; each part is made when it is first asked for. */
-export interface PlanView {
-  readonly plan: Plan;
-  readonly walk: Walk;
-  readonly takeOff: TakeOff;
-  readonly findings: readonly Finding[];
 }
 
 /** What is kept from snapshot to snapshot, so that nothing is done twice for a file that did not change. */

@@ -1,7 +1,7 @@
 import type { Finding } from '../finding';
 import type { Bound } from '../plan/bind';
 import type { Declaration } from '../plan/scope';
-import type { PlanView } from '../snapshot';
+import type { PlanView } from '../view';
 import { vocabulary } from '../vocabulary';
 import { checks } from './all';
 

@@ -4,7 +4,7 @@ import type { Edit, Finding, Place, Related, Severity } from '../finding';
 import type { Bound, Span } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { Acceptance, Plan } from '../plan/plan';
-import type { PlanView } from '../snapshot';
+import type { PlanView } from '../view';
 import type { Event } from '../steps/events';
 import type { Entry } from '../walk/walk';
 import { checks } from './all';

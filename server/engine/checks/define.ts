@@ -4,7 +4,7 @@ import type { Bound, Span } from '../plan/bind';
 import type { Plan } from '../plan/plan';
 import type { Declaration } from '../plan/scope';
 import type { Step } from '../plan/step';
-import type { PlanView } from '../snapshot';
+import type { PlanView } from '../view';
 import type { Event } from '../steps/events';
 import type { Entry } from '../walk/walk';
 

@@ -1,5 +1,5 @@
 import { exactly, show } from '../quantity';
-import type { PlanView } from '../snapshot';
+import type { PlanView } from '../view';
 import type { Flow } from '../steps/events';
 import { finalPurgeChanges, finalPurgePressure } from '../steps/flow';
 import type { Entry } from '../walk/walk';

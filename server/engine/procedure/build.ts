@@ -1,4 +1,4 @@
-import type { PlanView } from '../snapshot';
+import type { PlanView } from '../view';
 import { chargeAidsOf } from './build/charge-aids';
 import { drawingsOf } from './build/circuit-drawing';
 import { jobOf } from './build/job';

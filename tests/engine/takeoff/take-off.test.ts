@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { contentOf, nitrogen, nitrogenStandardVolume, standardTemperature } from '../../../server/engine/properties';
-import type { PlanView } from '../../../server/engine/snapshot';
+import type { PlanView } from '../../../server/engine/view';
 import { roundsOf } from '../../../server/engine/walk/walk';
 import { Workspace } from '../../../server/engine/workspace';
 
