@@ -105,7 +105,8 @@ class Preview implements vscode.Disposable {
   private async refresh(): Promise<void> {
     this.asked += 1;
     const number = this.asked;
-    const parameters: SheetParameters = { uri: this.client.code2ProtocolConverter.asUri(this.uri) };
+    const uri = this.client.code2ProtocolConverter.asUri(this.uri);
+    const parameters: SheetParameters = this.line === undefined ? { uri } : { uri, line: this.line };
     const sheet = await this.client.sendRequest<Sheet | null>(sheetRequest, parameters).catch(() => undefined);
     // Without an answer the last good page stays.
     if (sheet === undefined || number !== this.asked) return;

@@ -23,6 +23,8 @@ export const sheetRequest = 'jobplan/sheet';
 
 export interface SheetParameters {
   readonly uri: string;
+  /** Line of the document, from zero: of several plans the one there is printed. */
+  readonly line?: number;
 }
 
 export interface Sheet {

@@ -1,8 +1,7 @@
 import type { Token } from '../../../grammar/tree';
 import type { Expected, NamedSlot } from '../../engine/plan/expect';
 import { isNeeded, slotText } from '../../engine/plan/form-text';
-import type { Term } from '../../engine/plan/terms';
-import { isPositional, type Slot, type Word } from '../../engine/plan/vocabulary';
+import { isPositional, type Word } from '../../engine/plan/vocabulary';
 import { units } from '../../engine/quantity';
 import { exampleOf } from './examples';
 import { nameProposals } from './names';

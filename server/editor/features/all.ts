@@ -15,6 +15,7 @@ import { rename } from './rename';
 import { requests } from './requests';
 import { selectionRanges } from './selection-ranges';
 import { semanticTokens } from './semantic-tokens';
+import { sheet } from './sheet';
 import { signatureHelp } from './signature-help';
 import { workspaceSymbols } from './workspace-symbols';
 
@@ -37,5 +38,6 @@ export const features: readonly Feature[] = [
   selectionRanges,
   documentLinks,
   codeLens,
+  sheet,
   requests,
 ];
