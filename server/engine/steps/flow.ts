@@ -77,8 +77,10 @@ export function follow(act: Act, request: FlowRequest): Flow {
   });
   const level = request.level?.low ?? null;
   let volumeChanges: number | null = null;
-  let dries = false;
   const [only] = outlets;
+  // A purge of half an hour dries whatever the volume, also of a coil whose volume nobody states.
+  const isLong = (request.time?.low ?? 0) >= dryingPurgeTime;
+  let dries = request.medium === 'nitrogen' && level !== null && isLong && only !== undefined;
   if (
     request.medium === 'nitrogen' &&
     level !== null &&
@@ -93,8 +95,7 @@ export function follow(act: Act, request: FlowRequest): Flow {
     const filling = (nitrogenDensity(level, standardTemperature) ?? 0) * cellVolume(graph, from);
     volumeChanges = filling > 0 ? (flow * request.time.low) / filling : null;
     const strong = request.per || level - plant.atmosphere >= finalPurgePressure * 0.98;
-    dries =
-      (strong && volumeChanges !== null && volumeChanges >= finalPurgeChanges) || request.time.low >= dryingPurgeTime;
+    dries = isLong || (strong && volumeChanges !== null && volumeChanges >= finalPurgeChanges);
   }
   return {
     type: 'flows',
