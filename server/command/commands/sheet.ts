@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { Option } from 'commander';
-import { buildProcedure } from '../../engine/procedure/build';
+import { printable } from '../../engine/printable';
 import type { Paper, Procedure } from '../../engine/procedure/document';
 import { printHtml } from '../../engine/procedure/html/html';
 import { printText } from '../../engine/procedure/text/text';
@@ -45,10 +45,9 @@ export const sheet: CommandDescription = {
       throw new Trouble('A PDF is not for the terminal: name a file with --out.');
     }
     const chosen = await chosenPlan(host, words);
-    const procedure = buildProcedure(chosen.view, {
+    const procedure = printable(chosen.snapshot, chosen.view, {
       units: unitsIn(words),
       workings: words.option<boolean>('workings') === true,
-      sources: chosen.sources,
     });
     const printed = await print(procedure, form, paper);
     if (out === undefined) host.out(printed);
