@@ -7,12 +7,14 @@ export type Inside = (uri: vscode.Uri, folder: vscode.Uri) => Promise<boolean>;
 
 /** Files of a workspace beyond this number are not looked at. */
 const mostFiles = 10_000;
+/** Milliseconds that a search may take before the folders are walked instead. */
+const patience = 3000;
 
 /** Lists and reads the plan files of the workspace for the server, through VS Code's own file systems. */
 export function answerFileRequests(client: BaseLanguageClient, inside: Inside): vscode.Disposable[] {
   return [
     client.onRequest(listRequest, async (): Promise<string[]> => {
-      const searched = await vscode.workspace.findFiles('**/*.jobplan', '**/node_modules/**', mostFiles);
+      const searched = await search();
       // A browser's file systems need not offer a search; then the folders are walked.
       const found = searched.length > 0 ? searched : await walk();
       return found.map((uri) => client.code2ProtocolConverter.asUri(uri));
@@ -30,6 +32,25 @@ export function answerFileRequests(client: BaseLanguageClient, inside: Inside): 
       }
     }),
   ];
+}
+
+/** The editor's own search; without an answer in time nothing, for it waits forever where a file system offers none. */
+async function search(): Promise<vscode.Uri[]> {
+  const stop = new vscode.CancellationTokenSource();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<vscode.Uri[]>((done) => {
+    timer = setTimeout(() => done([]), patience);
+  });
+  const found = vscode.workspace.findFiles('**/*.jobplan', '**/node_modules/**', mostFiles, stop.token);
+  try {
+    return await Promise.race([found, late]);
+  } catch {
+    return [];
+  } finally {
+    clearTimeout(timer);
+    stop.cancel();
+    stop.dispose();
+  }
 }
 
 /** Walks the workspace folders, without links, without folders whose name begins with a dot. */

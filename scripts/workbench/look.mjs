@@ -40,15 +40,66 @@ async function pickTheme(page, label) {
   await picker.waitFor({ state: 'hidden' });
 }
 
+/** Puts the cursor behind a text of the open plan, by the editor's own search. */
+async function goTo(page, text) {
+  await page.locator('.editor-instance .view-line').first().click();
+  await page.keyboard.press('Control+KeyF');
+  const find = page.locator('.find-widget.visible');
+  await find.locator('textarea').first().waitFor();
+  await page.keyboard.press('Control+KeyA');
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('ArrowRight');
+}
+
+/** The word of the open plan on the screen, the first of them. */
+const word = (page, line, text) =>
+  page.locator('.editor-instance .view-line', { hasText: line }).first().getByText(text, { exact: false }).last();
+
+async function picture(page, name) {
+  await page.screenshot({ path: join(pictures, `${name}.png`) });
+}
+
 async function look(page) {
   await page.locator('.editor-instance .view-line').first().waitFor();
+  await page.locator('.editor-instance .view-line', { hasText: 'nitrogen' }).first().waitFor();
+  await goTo(page, 'Rain is forecast');
+  await page.getByText('scf nitrogen').first().waitFor();
+  await picture(page, 'hints');
+
+  await word(page, 'drain', 'suction-line').hover();
+  await page.locator('.monaco-hover:visible', { hasText: 'since step' }).first().waitFor();
+  await picture(page, 'hover-part');
+  await word(page, 'break-vacuum', 'break-vacuum').hover();
+  await page.locator('.monaco-hover:visible', { hasText: 'Nitrogen to break a vacuum' }).first().waitFor();
+  await picture(page, 'hover-step');
+
+  await goTo(page, '1500 micron');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('pur');
+  await page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'purge' }).first().waitFor();
+  await page.keyboard.press('Control+Space');
+  await page.locator('.suggest-details-container, .suggest-details').first().waitFor();
+  await picture(page, 'completion');
+  await page.keyboard.press('Escape');
+  await page.keyboard.type('ge liquid-lin at 100 psi');
+  await runCommand(page, 'View: Toggle Problems');
+  await page.locator('.markers-panel .monaco-list-row').nth(2).waitFor();
+  await picture(page, 'problems');
+  await runCommand(page, 'View: Toggle Problems');
+  await page.locator('.editor-instance .view-line', { hasText: 'liquid-lin at' }).click();
+  for (let k = 0; k < 6; k++) await page.keyboard.press('Control+KeyZ');
+
   await runCommand(page, 'Job Plan: Show Procedure');
   await webview(page).locator('main > *').first().waitFor();
-  for (const [picture, label, theme, className] of themes) {
+  for (const [name, label, theme, className] of themes) {
     await pickTheme(page, label);
     await page.locator(`.monaco-workbench.${className}`).waitFor();
     await webview(page).locator(`body[data-vscode-theme-id="${theme}"]`).waitFor();
-    await page.screenshot({ path: join(pictures, `procedure-${picture}.png`) });
+    await goTo(page, 'Rain is forecast');
+    await page.getByText('scf nitrogen').first().waitFor();
+    await picture(page, `procedure-${name}`);
   }
 }
 
