@@ -114,6 +114,7 @@ const heatPump: Base = {
     each
       .replace('compressor new\n', 'compressor new\n  reversing-valve new\n')
       .replace('suction-line kept', 'vapour-line kept')
+      .replace('filter-drier new', 'filter-drier new {\n    both-ways\n  }')
       .replace(/\n}$/, (end) =>
         each.startsWith('circuit') ? `\n  through reversing-valve\n  accumulator new${end}` : end,
       ),

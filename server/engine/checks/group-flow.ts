@@ -10,6 +10,7 @@ import { flushPathForks } from './rules/flush-path-forks';
 import { flushUninspected } from './rules/flush-uninspected';
 import { lineNotDisconnected } from './rules/line-not-disconnected';
 import { neverFlush } from './rules/never-flush';
+import { regulatorDoesNotSuit } from './rules/regulator-does-not-suit';
 import { trapNotDrained } from './rules/trap-not-drained';
 import { wetWithSolvent } from './rules/wet-with-solvent';
 import { wrongTestGas } from './rules/wrong-test-gas';
@@ -30,4 +31,5 @@ export const flowChecks: readonly Check[] = [
   finalPurgeShort,
   wetWithSolvent,
   wrongTestGas,
+  regulatorDoesNotSuit,
 ];

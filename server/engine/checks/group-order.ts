@@ -1,28 +1,50 @@
 import type { Check } from './define';
+import { accumulatorKept } from './rules/accumulator-kept';
+import { adjustedBeforeRunning } from './rules/adjusted-before-running';
+import { adjustedInCold } from './rules/adjusted-in-cold';
+import { airflowNotProved } from './rules/airflow-not-proved';
 import { brazingFlowRange } from './rules/brazing-flow';
 import { brazingWithoutNitrogen } from './rules/brazing-without-nitrogen';
+import { burnoutCause } from './rules/burnout-cause';
 import { chargeIntoGas } from './rules/charge-into-gas';
 import { chargeStillIn } from './rules/charge-still-in';
 import { closureLeftIn } from './rules/closure-left-in';
 import { compressorWithoutRefrigerant } from './rules/compressor-without-refrigerant';
+import { conversionNotCarriedThrough } from './rules/conversion-not-carried-through';
+import { coresLeftOut } from './rules/cores-left-out';
 import { decayLimitMissing } from './rules/decay-limit-missing';
 import { decayTestMissing } from './rules/decay-test-missing';
+import { drierBeforeFlush } from './rules/drier-before-flush';
+import { drierNotRenewed } from './rules/drier-not-renewed';
+import { drierOneWay } from './rules/drier-one-way';
 import { evacuatedCold } from './rules/evacuated-cold';
+import { followUpMissing } from './rules/follow-up-missing';
+import { heaterTooShort } from './rules/heater-too-short';
 import { jointLeftOpen } from './rules/joint-left-open';
+import { labelMissing } from './rules/label-missing';
+import { noEffect } from './rules/no-effect';
+import { noFieldDrier } from './rules/no-field-drier';
 import { notPressureTested } from './rules/not-pressure-tested';
 import { notProvedZero } from './rules/not-proved-zero';
+import { notPutBack } from './rules/not-put-back';
+import { oilRoundsLate } from './rules/oil-rounds-late';
 import { openUnderPressure } from './rules/open-under-pressure';
 import { powerNotRestored } from './rules/power-not-restored';
 import { pressureAboveRating } from './rules/pressure-above-rating';
 import { pumpOntoPressure } from './rules/pump-onto-pressure';
+import { recordMissing } from './rules/record-missing';
 import { recoveryTooShallow } from './rules/recovery-too-shallow';
 import { refrigerantVented } from './rules/refrigerant-vented';
 import { sectionNotEvacuated } from './rules/section-not-evacuated';
 import { sectionNotRecovered } from './rules/section-not-recovered';
+import { suctionDrierLeftIn } from './rules/suction-drier-left-in';
+import { suctionDrierMissing } from './rules/suction-drier-missing';
 import { torchHazard } from './rules/torch-hazard';
 import { vacuumBrokenWithAir } from './rules/vacuum-broken-with-air';
+import { valveLeftShut } from './rules/valve-left-shut';
 import { valvesOpenedEarly } from './rules/valves-opened-early';
 import { workWithoutLockOut } from './rules/work-without-lock-out';
+import { wrongChargeTarget } from './rules/wrong-charge-target';
 
 /** Order of the work, and the state that each step leaves. */
 export const orderChecks: readonly Check[] = [
@@ -50,4 +72,26 @@ export const orderChecks: readonly Check[] = [
   decayLimitMissing,
   chargeIntoGas,
   valvesOpenedEarly,
+  noFieldDrier,
+  drierNotRenewed,
+  drierBeforeFlush,
+  drierOneWay,
+  suctionDrierMissing,
+  suctionDrierLeftIn,
+  accumulatorKept,
+  coresLeftOut,
+  notPutBack,
+  valveLeftShut,
+  adjustedBeforeRunning,
+  wrongChargeTarget,
+  adjustedInCold,
+  heaterTooShort,
+  airflowNotProved,
+  burnoutCause,
+  oilRoundsLate,
+  conversionNotCarriedThrough,
+  followUpMissing,
+  labelMissing,
+  recordMissing,
+  noEffect,
 ];

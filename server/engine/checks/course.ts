@@ -1,0 +1,40 @@
+import type { Bound } from '../plan/bind';
+import type { Plan } from '../plan/plan';
+import type { Amount } from '../plan/terms';
+import { isProblem, toQuantity } from '../quantity';
+import type { Entry } from '../walk/walk';
+
+/** Questions about the course of a plan: what came before and after what. */
+
+/** A time that a step states in a slot, s; 0 where it states none. */
+export function timeOf(entry: Entry, slot: string): number {
+  const amount = entry.slot.step.values[slot] as Amount | undefined;
+  if (!amount?.literal) return 0;
+  const quantity = toQuantity(amount.literal, 'time', entry.before.atmosphere);
+  return isProblem(quantity) ? 0 : quantity.low;
+}
+
+export const has = (entry: Entry, type: Entry['events'][number]['type']): boolean =>
+  entry.events.some((event) => event.type === type);
+
+export const isCharge = (entry: Entry): boolean =>
+  entry.events.some((event) => event.type === 'charges' && event.purpose === 'charge');
+
+/** The start that the job works towards: the first after refrigerant went in (or came in with a new unit). */
+export function firstStart(entries: readonly Entry[]): number {
+  const filled = entries.findIndex((entry) => isCharge(entry) || has(entry, 'lets-in'));
+  return filled < 0 ? -1 : entries.findIndex((entry, at) => at > filled && has(entry, 'starts'));
+}
+
+/** Whether something of this kind was noted down between two steps: `acid-test system`. */
+export const markedAfter = (entries: readonly Entry[], from: number, mark: RegExp): boolean =>
+  entries
+    .slice(from + 1)
+    .some((entry) => [...entry.after.marks].some(([name, cause]) => cause === entry.cause && mark.test(name)));
+
+export const marked = (entry: Entry | undefined, mark: RegExp): boolean =>
+  [...(entry?.after.marks.keys() ?? [])].some((name) => mark.test(name));
+
+/** A statement of the plan's own block, by its word. */
+export const statement = (plan: Plan, word: string): Bound | undefined =>
+  plan.declaration.bound.block.find((bound) => bound.word?.word === word);

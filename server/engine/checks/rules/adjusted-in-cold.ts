@@ -1,0 +1,49 @@
+import { show } from '../../quantity';
+import { outdoorsLeast } from '../../reference/charging';
+import { defineCheck } from '../define';
+import { touched } from '../plant';
+import { edits } from '../support';
+
+/** Charge judged by temperatures on a day too cold for it. */
+export const adjustedInCold = defineCheck({
+  name: 'adjusted-in-cold',
+  severity: 'warning',
+  title: 'The charge is adjusted outside the weather that the method is good for',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'published',
+  meaning:
+    'The charge is trimmed by subcooling or superheat while the site states less than 55 °F outdoors. Weigh it in, or come back on a warmer day.',
+  why: 'In cold weather the condenser holds more liquid than the method reckons with, and the machine is overfilled by summer.',
+  source: `${outdoorsLeast.source} (handbook 9.2)`,
+  wrong: {
+    base: 'split',
+    instead: [
+      ['outdoors 80 degF', 'outdoors 45 degF'],
+      ['adjust charge after 15 min', 'adjust charge after 15 min # <- here'],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const { outdoors } = here.plan.site;
+    const { graph } = here.after;
+    if (here.per || !outdoors || outdoors.quantity.low >= outdoorsLeast.quantity.low - 0.01) return;
+    if (graph.parts.some((part) => part.kind.kind === 'receiver' && touched(graph, part.index))) return;
+    const event = here.events('adjusts').find((each) => each.what === 'charge' && typeof each.to !== 'string');
+    if (!event) return;
+    here.report({
+      message: `At ${show(outdoors.quantity)} outdoors a charge cannot be judged by subcooling or superheat (${outdoorsLeast.source}): weigh it in.`,
+      slot: 'what',
+      related: [{ bound: outdoors.bound, span: outdoors.span, message: 'the weather is stated here' }],
+      fixes: [
+        {
+          title: 'Adjust to weight',
+          edits: (mend) =>
+            edits(
+              here.step.spans['to'] ? mend.replace(here.step, 'to', 'to weight') : mend.append(here.step, ' to weight'),
+            ),
+        },
+      ],
+    });
+  },
+});

@@ -1,0 +1,46 @@
+import { defineCheck } from '../define';
+import { touched } from '../plant';
+import { edits } from '../support';
+
+/** Charge judged while nobody knows that the air moves. */
+export const airflowNotProved = defineCheck({
+  name: 'airflow-not-proved',
+  severity: 'information',
+  title: 'The charge is adjusted before the airflow is proved',
+  acceptable: true,
+  reads: 'state',
+  ground: 'published',
+  meaning:
+    'The charge is trimmed by a temperature reading and no step before proves the airflow or reads the temperature split. With a fixed orifice, where the target hangs on the air, the finding is a warning.',
+  why: 'A dirty filter reads like a wrong charge, and refrigerant is let in or out for it.',
+  source: 'state energy code, field verification RA3.2: airflow before charge (handbook 9.2)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['expansion-valve new', 'fixed-orifice new'],
+      ['subcooling 10 Δ°F', 'superheat 12 Δ°F'],
+      ['adjust charge after 15 min', 'adjust charge after 15 min # <- here'],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const event = here.events('adjusts').find((each) => each.what === 'charge' && typeof each.to !== 'string');
+    if (!event || here.per) return;
+    const { graph } = here.before;
+    const kinds = graph.parts.filter((part) => touched(graph, part.index)).map((part) => part.kind.kind);
+    if (kinds.includes('receiver')) return;
+    if ([...here.before.marks.keys()].some((mark) => /airflow|water-flow|temperature-split/.test(mark))) return;
+    const fixed = kinds.some((kind) => kind === 'fixed-orifice' || kind === 'cap-tube');
+    here.report({
+      message: 'No step before this one proves the airflow: a dirty filter reads like a wrong charge.',
+      slot: 'what',
+      severity: fixed ? 'warning' : 'information',
+      fixes: [
+        {
+          title: 'Prove the airflow first',
+          edits: (mend) => edits(mend.insertBefore(here.step, 'prove-airflow system')),
+        },
+      ],
+    });
+  },
+});

@@ -1,0 +1,82 @@
+import { factsOf } from '../../reference/refrigerant-facts';
+import { firstStart, isCharge, marked } from '../course';
+import { defineCheck, type Whole } from '../define';
+import { touched } from '../plant';
+import { edits } from '../support';
+
+/** What a change of refrigerant in the old machine asks for beside the charge. */
+export const conversionNotCarriedThrough = defineCheck({
+  name: 'conversion-not-carried-through',
+  severity: 'warning',
+  title: 'Seals, controls or metering devices are not dealt with in a conversion',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning:
+    'The refrigerant of a kept machine changes. Seals that swelled in a gas with chlorine shrink in one without; regulators and pressure controls stand at the old pressures; expansion valves give another superheat. The plan leaves one of them as it is.',
+  why: 'Leaks at every valve stem within weeks, a compressor that trips or never stops, liquid back to the compressor.',
+  source: 'trade guides on conversions, from memory (handbook 13.3, 9.3)',
+  wrong: {
+    base: 'rack',
+    instead: [
+      ['    renew seals, cores\n', ''],
+      ['charge system with R-448A 50 lb as liquid', 'charge system with R-448A 50 lb as liquid # <- here'],
+    ],
+  },
+  right: { base: 'rack' },
+  plan(whole) {
+    const { plan, entries } = whole;
+    const { before, after } = plan.system.refrigerant;
+    if (!plan.kinds.includes('conversion') || !before || !after || before === after) return;
+    if (plan.system.smallAppliance !== null) return;
+    const parts = plan.graph.parts.filter((part) => touched(plan.graph, part.index) && part.standing === 'kept');
+    const charge = entries.find(isCharge);
+    const last = entries.at(-1);
+    const chlorine = factsOf(before)?.ozoneDepleting === true && factsOf(after)?.ozoneDepleting !== true;
+    const valves = parts.filter((part) => part.kind.group === 'valve' || part.kind.kind === 'receiver');
+    if (charge && chlorine && valves.length > 0 && !marked(last, /^(renew|change) .*(seal|gasket|ring|core)/))
+      whole.report(charge, {
+        message: `${after} goes in with the seals of ${before}: those of ${valves[0]!.name} and the like shrink when its chlorine is gone; renew them while the circuit is open.`,
+        slot: 'what',
+        root: 'seals',
+        fixes: [],
+      });
+    controls(whole, after);
+    const valve = parts.find(
+      (part) => part.kind.kind === 'expansion-valve' && last?.after.parts[part.index]?.renewed === null,
+    );
+    const set = entries.some((entry) =>
+      entry.events.some((event) => event.type === 'adjusts' && event.what === 'superheat'),
+    );
+    if (valve && last && charge && !set && !marked(last, /superheat|orifice|element/))
+      whole.reportPart(valve.index, {
+        message: `${valve.name} was set for ${before}: change it, or adjust its superheat with ${after} running.`,
+        root: 'valves',
+      });
+  },
+});
+
+function controls(whole: Whole, after: string): void {
+  const regulator = whole.plan.graph.parts.find(
+    (part) => part.kind.kind === 'evaporator-pressure-regulator' && touched(whole.plan.graph, part.index),
+  );
+  const start = whole.entries[firstStart(whole.entries)];
+  if (!regulator || !start || marked(whole.entries.at(-1), /^reset /)) return;
+  whole.report(start, {
+    message: `${regulator.name} and the pressure controls still stand at the pressures of the old refrigerant when the system starts.`,
+    slot: 'what',
+    root: 'controls',
+    fixes: [
+      {
+        title: 'Set the controls first',
+        edits: (mend) =>
+          edits(
+            mend.insertBefore(
+              start.slot.step,
+              `reset low-pressure-switch, head-pressure-control, ${regulator.name} for ${after}`,
+            ),
+          ),
+      },
+    ],
+  });
+}

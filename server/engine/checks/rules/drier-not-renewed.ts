@@ -1,0 +1,46 @@
+import { defineCheck } from '../define';
+import { isDrier, touched } from '../plant';
+
+/** An old drier left in a circuit that stood open. */
+export const drierNotRenewed = defineCheck({
+  name: 'drier-not-renewed',
+  severity: 'warning',
+  title: 'The filter-drier is not renewed after the circuit was opened',
+  acceptable: true,
+  reads: 'state',
+  ground: 'published',
+  meaning:
+    'The part of the circuit that the drier stands in was open to the air, and the old drier (or its old cores) is still in at the end.',
+  why: 'An old drier is full of water and acid; in a fresh oil of the POE kind it gives them back.',
+  source: 'a new liquid drier after every opening, fitted last: public service manuals (handbook 4.4)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['    filter-drier new', '    filter-drier kept # <- here'],
+      ['    cut-out filter-drier\n', ''],
+      ['install filter-drier with nitrogen', 'connect filter-drier at both ends with nitrogen'],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    const last = whole.entries.at(-1);
+    if (!last) return;
+    const { graph } = whole.plan;
+    const driers = graph.parts.filter((part) => isDrier(part) && touched(graph, part.index));
+    for (const drier of driers) {
+      // A suction drier of a burnout has a rule of its own; the liquid drier is what must be new.
+      if (!drier.highSide && driers.length > 1) continue;
+      const state = last.after.parts[drier.index]!;
+      if (state.mounted !== 'old' || state.renewed !== null) continue;
+      const opening = whole.entries.find(
+        (entry) => entry.after.parts[drier.index]!.opened !== null && entry.before.parts[drier.index]!.opened === null,
+      );
+      if (!opening) continue;
+      whole.reportPart(drier.index, {
+        message: (say) =>
+          `${drier.name} stood open to the air since ${say.step(opening.cause)} and is not renewed: fit a new one last, before the test.`,
+        related: [{ cause: opening.cause, message: 'the circuit was opened here' }],
+      });
+    }
+  },
+});

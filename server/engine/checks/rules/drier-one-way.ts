@@ -1,0 +1,28 @@
+import { defineCheck } from '../define';
+import { flowsBothWays, isDrier, touched } from '../plant';
+
+/** A drier for one direction where the flow turns round. */
+export const drierOneWay = defineCheck({
+  name: 'drier-one-way',
+  severity: 'warning',
+  title: 'A single-flow drier in a line that flows both ways',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning:
+    'Between the two passages of a reversing valve the flow turns round with the season, and the drier that stands there is not one for both ways.',
+  why: 'Flow from behind washes the caught dirt back out of the core and into the metering device.',
+  source: 'common practice',
+  wrong: { base: 'heat-pump', instead: [['filter-drier new {\n      both-ways\n    }', 'filter-drier new # <- here']] },
+  right: { base: 'heat-pump' },
+  plan(whole) {
+    const { graph } = whole.plan;
+    for (const part of graph.parts) {
+      if (!isDrier(part) || part.properties.bothWays || part.standing === 'removed') continue;
+      if (!touched(graph, part.index) || !flowsBothWays(graph, part)) continue;
+      whole.reportPart(part.index, {
+        message: `${part.name} stands where a heat pump turns the flow round: it must be a drier for both ways.`,
+      });
+    }
+  },
+});

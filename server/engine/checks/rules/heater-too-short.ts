@@ -1,0 +1,57 @@
+import { exactly, show } from '../../quantity';
+import { firstStart, timeOf } from '../course';
+import { defineCheck } from '../define';
+import { readyCompressors } from '../plant';
+import { edits } from '../support';
+
+/** A machine with a sump of this size and more has a heater in it, m3 (about half a US gallon): common practice, no source. */
+const heatedSump = 0.0019;
+/** Before the first start: 12 to 24 h (handbook 13.1, common practice). */
+const heaterTime = 12 * 3600;
+
+/** A cold compressor started on oil full of refrigerant. */
+export const heaterTooShort = defineCheck({
+  name: 'heater-too-short',
+  severity: 'warning',
+  title: 'The crankcase heater is not on long enough before the start',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning:
+    'A compressor with a sump of oil is started after a new charge, and its heater had power for less than 12 hours before.',
+  why: 'Liquid in the cold oil boils at the start, foams the oil out and breaks bearings and valves.',
+  source: 'at least 12 to 24 h before the start: common practice (handbook 13.1)',
+  wrong: {
+    base: 'rack',
+    instead: [
+      ['energise controls for 24 h', 'energise controls for 1 h'],
+      ['start system', 'start system # <- here'],
+    ],
+  },
+  right: { base: 'rack' },
+  plan(whole) {
+    const at = firstStart(whole.entries);
+    const entry = whole.entries[at];
+    if (!entry) return;
+    let off = -1;
+    whole.entries.slice(0, at).forEach((each, k) => {
+      if (each.after.power === 'locked-out') off = k;
+    });
+    const compressor = readyCompressors(entry.before).find((part) => (part.properties.oil?.volume ?? 0) >= heatedSump);
+    if (off < 0 || !compressor) return;
+    const time = whole.entries.slice(off + 1, at).reduce((sum, each) => sum + timeOf(each, 'time'), 0);
+    if (time >= heaterTime * 0.99) return;
+    const power = whole.entries.slice(off + 1, at)[0] ?? entry;
+    whole.report(entry, {
+      message: (say) =>
+        `${say.part(compressor.index)} starts after ${time > 0 ? show(exactly('time', time)) : 'no stated time'} with its heater on: give the controls power for at least 12 h first.`,
+      slot: 'what',
+      fixes: [
+        {
+          title: 'Give the controls power for 24 h before the power comes back',
+          edits: (mend) => edits(mend.insertBefore(power.slot.step, 'energise controls for 24 h')),
+        },
+      ],
+    });
+  },
+});

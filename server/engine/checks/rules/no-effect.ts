@@ -1,0 +1,33 @@
+import { defineCheck } from '../define';
+import { edits } from '../support';
+
+/** Good practice repeats these; a plan that does them once more is never told off. */
+const never = new Set(['pressure-test', 'evacuate', 'break-vacuum', 'decay-test']);
+
+/** A step after which everything is as it was. */
+export const noEffect = defineCheck({
+  name: 'no-effect',
+  severity: 'information',
+  title: 'A step changes nothing',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning:
+    'What the step does is done already, or there is nothing for it to act on. Nitrogen breaks, extra tests and repeated evacuations are never meant.',
+  why: 'Often a sign that the step stands in the wrong place, or names the wrong part.',
+  source: 'common practice',
+  wrong: {
+    base: 'split',
+    instead: [['crimp each kept line', 'trim each kept line # <- here\n    crimp each kept line']],
+  },
+  right: { base: 'split' },
+  step(here) {
+    if (never.has(here.step.word.word)) return;
+    const [event] = here.events('no-effect');
+    if (!event) return;
+    here.report({
+      message: `This changes nothing: ${event.why}.`,
+      fixes: [{ title: 'Take the step out', edits: (mend) => edits(mend.remove(here.step)) }],
+    });
+  },
+});

@@ -1,0 +1,65 @@
+import { defineCheck } from '../define';
+import { standsNow, touched } from '../plant';
+import { edits } from '../support';
+
+/** A valve that a step shut, or held open, and that stays so. */
+export const valveLeftShut = defineCheck({
+  name: 'valve-left-shut',
+  severity: 'warning',
+  title: 'A valve is left shut, or held open by hand',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  yieldsTo: ['compressor-without-refrigerant'],
+  meaning: 'A valve that a step closed is still shut when the plan ends, or a magnet or stem still holds one open.',
+  why: 'A compressor pumps against a shut valve and bursts or burns; a valve held open floods the compressor at the first stop.',
+  source: 'common practice: every valve that is closed has its opening (handbook 13.5)',
+  wrong: {
+    base: 'rack',
+    instead: [
+      ['return sol-1, sol-2, epr-1 to control', 'return sol-1, epr-1 to control'],
+      ['open sol-1, sol-2 by magnet\n    evacuate', 'open sol-1, sol-2 by magnet # <- here\n    evacuate'],
+    ],
+  },
+  right: { base: 'rack' },
+  plan(whole) {
+    const last = whole.entries.at(-1);
+    if (!last) return;
+    const { start } = whole.view.walk;
+    const { graph } = whole.plan;
+    for (const part of graph.parts) {
+      if (!touched(graph, part.index) || !standsNow(last.after, part.index)) continue;
+      const [was, is] = [start.parts[part.index]!, last.after.parts[part.index]!];
+      const shut = is.position === 'shut' && was.position !== 'shut' && part.kind.shuts !== 'driven';
+      const ends = part.ends.filter(
+        (end) => last.after.ends[end]!.valve === 'shut' && start.ends[end]!.valve !== 'shut',
+      );
+      const held = is.heldBy;
+      if (!shut && ends.length === 0 && !held) continue;
+      // A valve that closes off what is gone for good is meant to stay shut.
+      const neighbours = part.ends.flatMap((end) => graph.joints[graph.ends[end]!.joint]?.ends ?? []);
+      if (neighbours.some((end) => !standsNow(last.after, graph.ends[end]!.part))) continue;
+      const entry = [...whole.entries].reverse().find((each) => {
+        const [before, after] = [each.before.parts[part.index]!, each.after.parts[part.index]!];
+        if (held) return before.heldBy !== held && after.heldBy === held;
+        if (shut) return before.position !== 'shut' && after.position === 'shut';
+        return ends.some((end) => each.before.ends[end]!.valve !== 'shut' && each.after.ends[end]!.valve === 'shut');
+      });
+      if (!entry) continue;
+      const way = held
+        ? `return ${part.name} to control`
+        : ends.length > 0 && !shut
+          ? `open valves of ${part.name}`
+          : `open ${part.name}`;
+      whole.report(entry, {
+        message: held
+          ? `${part.name} is held open by ${held} here and never returned to control.`
+          : `${part.name} is shut here and never opened again.`,
+        slot: 'what',
+        root: `${entry.slot.step.text} ${held ?? 'shut'}`,
+        concerns: [part.index],
+        fixes: [{ title: `At the end: ${way}`, edits: (mend) => edits(mend.insertAfter(last.slot.step, way)) }],
+      });
+    }
+  },
+});
