@@ -25,11 +25,26 @@ function roundsRow(label: string, { least, most }: Rounds): ChecksLine {
   return { kind: 'checks', label, items };
 }
 
-/** Readings taken in rounds get a row for each, up to the most. */
-function readingRows(reading: Reading, rounds: Rounds | null): readonly Reading[] {
-  if (rounds === null) return [reading];
-  const shown = Math.min(rounds.most, mostRoundsInRow);
-  return Array.from({ length: shown }, (_, index) => ({ ...reading, label: `${index + 1}: ${reading.label}` }));
+/** Readings taken in rounds get a row for each, up to the most; those that stand together go round by round. */
+function inRounds(lines: readonly StepLine[], { most }: Rounds): readonly StepLine[] {
+  const shown = Math.min(most, mostRoundsInRow);
+  const result: StepLine[] = [];
+  let together: Reading[] = [];
+  const flush = (): void => {
+    for (let round = 1; round <= shown; round++)
+      for (const reading of together) result.push({ ...reading, label: `${round}: ${reading.label}` });
+    together = [];
+  };
+  for (const line of lines) {
+    if (line.kind === 'reading') {
+      together.push(line);
+      continue;
+    }
+    flush();
+    result.push(line);
+  }
+  flush();
+  return result;
 }
 
 function stepLines(step: Step, rounds: Rounds | null): readonly StepLine[] {
@@ -38,9 +53,7 @@ function stepLines(step: Step, rounds: Rounds | null): readonly StepLine[] {
     if (rounds === null) boxes.push({ kind: 'checks', label: 'One at a time', items: step.each });
     else boxes.push(...step.each.map((one) => roundsRow(one, rounds)));
   } else if (rounds !== null) boxes.push(roundsRow('', rounds));
-  const given = step.lines.flatMap((line): readonly StepLine[] =>
-    line.kind === 'reading' ? readingRows(line, rounds) : [line],
-  );
+  const given = rounds === null ? step.lines : inRounds(step.lines, rounds);
   const reason: StepLine[] =
     step.because === null ? [] : [{ kind: 'text', label: 'Because', value: sentence(step.because) }];
   return [...boxes, ...given, ...reason];

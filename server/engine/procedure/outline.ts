@@ -27,6 +27,8 @@ const factTable = (facts: readonly Fact[]): TableBlock => ({
   rows: facts.map((fact) => [text(strong(fact.label)), said(fact.value)]),
 });
 
+const stepWords = (numbers: string): string => `${/\D/.test(numbers) ? 'steps' : 'step'} ${numbers}`;
+
 const departureKinds: Record<Departure['kind'], string> = {
   departure: 'Departure',
   maker: 'Maker’s sheet',
@@ -182,8 +184,8 @@ export function outline(procedure: Procedure): readonly Block[] {
       box,
       said(one.what),
       text(one.stands),
-      text(`step ${one.touched}`),
-      text(one.restored === null ? 'by hand' : `step ${one.restored}`),
+      text(stepWords(one.touched)),
+      text(one.restored === null ? 'by hand' : stepWords(one.restored)),
     ]),
   });
   blocks.push(heading(1, 'Record and signatures', 'record'), ...recordBlocks(procedure));

@@ -1,5 +1,6 @@
+import type { Amount as Authored } from '../../plan/terms';
 import { refrigerantNamed } from '../../properties';
-import { exactly, type Quantity, show } from '../../quantity';
+import { fromSI, type Quantity, unitNamed } from '../../quantity';
 import { pressureStrip } from '../../takeoff/pressure-strip';
 import type { ChargeAids, Fact, PressureStrip, StripRow } from '../document';
 import { type Amount, sentence } from '../sentence';
@@ -47,15 +48,13 @@ function strips(sheet: Sheet): readonly PressureStrip[] {
     plan.system.refrigerant.after === null ? undefined : refrigerantNamed(plan.system.refrigerant.after);
   if (!refrigerant) return [];
   const si = ruler.main === 'si';
-  const temperatureUnit = si ? 'degC' : 'degF';
   const pressureUnit = si ? 'kPa gauge' : 'psig';
   const step = si ? 2 : 5 / 1.8;
   const point = workingPoint(sheet);
-  const number = (text: string): string => text.replace(/ .*$/, '');
   const rows = [point.low, point.high].flatMap(({ temperature, stated }, k): StripRow[] => {
     const middle = roundTo(temperature, si);
     return pressureStrip(refrigerant, middle - 3 * step, middle + 3 * step, step).map((row) => ({
-      temperature: number(show(exactly('temperature', row.temperature), { as: temperatureUnit, digits: 4 })),
+      temperature: String(Math.round(si ? row.temperature - 273.15 : row.temperature * 1.8 - 459.67)),
       bubble: level(row.bubble, pressureUnit, ruler.atmosphere),
       dew: level(row.dew, pressureUnit, ruler.atmosphere),
       note:
@@ -83,11 +82,16 @@ function roundTo(kelvin: number, si: boolean): number {
   return (Math.round(fahrenheit / 5) * 5 + 459.67) / 1.8;
 }
 
+/** One decimal below this, none above: what a gauge can show. */
+const finelyRead = 100;
+
 /** Below the atmosphere a gauge reads vacuum; it says so itself. */
 function level(pressure: number, unit: string, atmosphere: number): string {
   const vacuum = pressure < atmosphere;
-  const shown = show(exactly('pressure', pressure), { as: vacuum && unit === 'psig' ? 'inHg' : unit, atmosphere });
-  return vacuum ? shown : shown.replace(/ .*$/, '');
+  const as = unitNamed(vacuum && unit === 'psig' ? 'inHg' : unit)!;
+  const value = fromSI(pressure, as, 'pressure', atmosphere);
+  const shown = value.toFixed(Math.abs(value) < finelyRead ? 1 : 0);
+  return vacuum ? `${shown} ${as.name}` : shown;
 }
 
 function targets(sheet: Sheet): readonly Fact[] {
@@ -122,6 +126,11 @@ function weights(sheet: Sheet): readonly Fact[] {
       label: 'By the plate',
       value: sentence(ruler.stated(charge), ...(chargeCovers ? [' for ', ruler.stated(chargeCovers), ' of line'] : [])),
     });
+  const caps = sheet.walk.entries.flatMap((entry) =>
+    entry.slot.step.word.word === 'adjust' ? ((entry.slot.step.values['most'] as Authored | undefined) ?? []) : [],
+  );
+  for (const cap of caps) rows.push({ label: 'Never over', value: sentence(ruler.authored(cap), ' in all') });
+  const capped = caps.length > 0;
   const seen = new Set<string>();
   for (const [name, label] of [
     ['line-allowance', 'For the lines'],
@@ -129,6 +138,7 @@ function weights(sheet: Sheet): readonly Fact[] {
     ['first-charge', 'First charge'],
     ['most-charge', 'Not over'],
   ] as const) {
+    if (name === 'most-charge' && capped) continue;
     for (const figure of figuresOf(sheet, name)) {
       const shown = ruler.figure(figure);
       const key = `${name} ${figure.subject}`;

@@ -3,7 +3,7 @@ import type { Amount as Authored, Name } from '../../plan/terms';
 import type { Figure } from '../../takeoff/figure';
 import type { Material } from '../document';
 import { type Amount, type Run, sentence } from '../sentence';
-import type { Sheet } from './sheet';
+import { chargedOf, type Sheet } from './sheet';
 import { counted } from './words';
 
 /** What is used up or filled: whole containers, with the bare need that they come from. */
@@ -67,7 +67,7 @@ function brought(sheet: Sheet, item: BringItem): readonly Material[] {
       return [
         {
           take: sentence(item.name, ...(mass ? [', ', ruler.authored(mass)] : [])),
-          needed: total(sheet, 'refrigerant-in-all', item.name),
+          needed: chargedOf(sheet, item.name),
           why: 'charging',
         },
       ];

@@ -22,7 +22,7 @@ export function protectionOf(sheet: Sheet): readonly Tool[] {
     [
       solvent,
       'Gloves and face shield',
-      `as the data sheet of ${plan.parameters.solvent?.name ?? 'the solvent'} says`,
+      `as the data sheet of ${sheet.totals('solvent-in-job')[0]?.subject ?? 'the solvent'} says`,
       'flush',
     ],
     [plan.kinds.includes('burnout'), 'Rubber gloves, face shield, soda', 'for acid', 'burnt oil'],

@@ -1,7 +1,8 @@
+import { exactly } from '../../quantity';
 import { forTheRecord } from '../construct';
 import type { RecordPage, RecordRow } from '../document';
 import { type Sentence, sentence } from '../sentence';
-import type { Sheet } from './sheet';
+import { chargedOf, type Sheet } from './sheet';
 
 /** What is written down at the end, beside what the plan expected. */
 export function recordOf(sheet: Sheet): RecordPage {
@@ -17,7 +18,6 @@ export function recordOf(sheet: Sheet): RecordPage {
 function quantities(sheet: Sheet): readonly RecordRow[] {
   const { plan, ruler } = sheet;
   const mass = ruler.unit('mass');
-  const si = ruler.main === 'si';
   const rows: RecordRow[] = [];
   const events = sheet.walk.entries.flatMap((entry) => entry.events);
   const total = (name: string, subject?: string): Sentence => {
@@ -37,19 +37,22 @@ function quantities(sheet: Sheet): readonly RecordRow[] {
               ? sentence(ruler.stated(plan.system.recoverCharge))
               : forTheRecord,
           );
-    if (event.type === 'charges') charged.set(event.refrigerant, total('refrigerant-in-all', event.refrigerant));
+    if (event.type === 'charges') {
+      const planned = chargedOf(sheet, event.refrigerant);
+      charged.set(event.refrigerant, planned ? sentence(planned) : forTheRecord);
+    }
   }
   for (const [gas, planned] of recovered) rows.push({ what: `${gas} recovered`, unit: mass, planned });
   for (const [gas, planned] of charged) rows.push({ what: `${gas} charged`, unit: mass, planned });
   if (charged.size > 0 || events.some((event) => event.type === 'lets-in'))
-    rows.push({ what: 'Full charge, as on the plate', unit: mass, planned: total('total-charge') });
+    rows.push({ what: 'Full charge, as on the plate', unit: mass, planned: fullCharge(sheet) });
   for (const figure of sheet.totals('solvent-in-job'))
     rows.push({ what: `${figure.subject} used`, unit: mass, planned: total('solvent-in-job', figure.subject) });
   if (events.some((event) => event.type === 'flows' || event.type === 'pressurises'))
     rows.push({
-      what: 'Nitrogen, cylinders emptied',
-      unit: si ? 'kPa left' : 'psig left',
-      planned: total('nitrogen-in-all'),
+      what: 'Nitrogen left in the last cylinder',
+      unit: ruler.unit('pressure'),
+      planned: nitrogenLeft(sheet),
     });
   for (const figure of sheet.totals('oil-in-all'))
     rows.push({
@@ -58,6 +61,19 @@ function quantities(sheet: Sheet): readonly RecordRow[] {
       planned: total('oil-in-all', figure.subject),
     });
   return rows;
+}
+
+function nitrogenLeft(sheet: Sheet): Sentence {
+  const last = sheet.view.takeOff.nitrogen.cylinders.at(-1);
+  if (!last) return forTheRecord;
+  const left = sheet.ruler.computed(exactly('pressure', last.left), 'psig', 2);
+  return sentence(`${last.name}: at least `, left);
+}
+
+function fullCharge(sheet: Sheet): Sentence {
+  const figures = sheet.walk.entries.flatMap((entry) => sheet.figuresOf(entry.slot.step, 'total-charge'));
+  const shown = figures.flatMap((figure) => sheet.ruler.figure(figure) ?? [])[0];
+  return shown ? sentence(shown) : forTheRecord;
 }
 
 /** How the machine ran before and after: what the owner compares. */

@@ -28,6 +28,9 @@ export interface Ruler {
   unit(kind: Kind, like?: Authored | null): string;
 }
 
+/** Computed times, counts and distances are no surer than two digits. */
+const roughDigits: Partial<Record<Kind, number>> = { time: 2, count: 2, length: 2, 'pressure-difference': 2 };
+
 const readingUnits: Partial<Record<Kind, readonly [inchPound: string, si: string]>> = {
   pressure: ['psig', 'kPa gauge'],
   'pressure-difference': ['psi', 'kPa'],
@@ -62,6 +65,8 @@ export function rulerOf(plan: Plan, units: Units): Ruler {
   };
   const pair = (quantity: Quantity, as?: string, digits?: number): readonly [string, string | null] => {
     const first = ofSystem(quantity, main, as, digits);
+    // A count reads the same in either system.
+    if (quantity.kind === 'count') return [first, null];
     const second = units === 'both' ? ofSystem(quantity, other, as) : null;
     return [first, second === first ? null : second];
   };
@@ -87,7 +92,8 @@ export function rulerOf(plan: Plan, units: Units): Ruler {
     figure: (figure) => {
       if (figure.quantity === null) return null;
       const relation = relationNamed(figure.name);
-      return computed(...pair(figure.quantity, relation?.outputUnit, relation?.outputDigits));
+      const digits = relation?.outputDigits ?? roughDigits[figure.kind];
+      return computed(...pair(figure.quantity, relation?.outputUnit, digits));
     },
     unit: (kind, like) => {
       if (like) return like.literal.unit.name;

@@ -3,9 +3,11 @@ import type { Cause } from '../../circuit/state';
 import type { Bound } from '../../plan/bind';
 import type { Plan } from '../../plan/plan';
 import { eachStep, type Step } from '../../plan/step';
-import type { PlanView } from '../../snapshot';
+import type { Amount as Authored } from '../../plan/terms';
 import type { Figure } from '../../takeoff/figure';
+import type { PlanView } from '../../view';
 import type { Entry, Walk } from '../../walk/walk';
+import type { Amount } from '../sentence';
 import { type Ruler, rulerOf, type Units } from './ruler';
 
 export interface Source {
@@ -135,6 +137,19 @@ function linesOf(plan: Plan, sources: readonly Source[]): ReadonlyMap<Item, numb
   };
   visit(item, start);
   return found;
+}
+
+/** What the plan charges of a refrigerant in all: the author's own mass where one step states it, else the computed sum. */
+export function chargedOf(sheet: Sheet, refrigerant: string): Amount | null {
+  const stated = sheet.walk.entries.flatMap((entry) => {
+    if (!entry.events.some((event) => event.type === 'charges' && event.refrigerant === refrigerant)) return [];
+    const mass = (entry.slot.step.values['with'] as { readonly b?: Authored } | undefined)?.b;
+    return mass ? [mass] : [];
+  });
+  const [only] = stated;
+  if (only && stated.length === 1) return sheet.ruler.authored(only);
+  const figure = sheet.totals('refrigerant-in-all').find((each) => each.subject === refrigerant);
+  return figure ? sheet.ruler.figure(figure) : null;
 }
 
 /** The statements of a word in a step's own block. */

@@ -55,7 +55,7 @@ function spentSolvent(sheet: Sheet): readonly WasteContainer[] {
   );
   const [first] = flushed;
   if (!first) return [];
-  const solvent = plan.parameters.solvent?.name ?? 'solvent';
+  const solvent = sheet.totals('solvent-in-job')[0]?.subject ?? plan.parameters.solvent?.name ?? 'solvent';
   const oil = plan.system.oil.before;
   const most =
     [...sheet.totals('spent-solvent-volume'), ...sheet.totals('solvent-in-job')].flatMap(

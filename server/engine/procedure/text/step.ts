@@ -8,7 +8,7 @@ const stepIndent = 9;
 const blank = '________';
 
 /** What is indented under the step's sentence, inside rounds behind their bar. */
-const bars = (depth: number): string => '| '.repeat(depth);
+export const bars = (depth: number): string => '| '.repeat(depth);
 
 function blanks(reading: Reading): string {
   return reading.entries.map((entry) => `${entry.lead === '' ? '' : `${entry.lead} `}${blank} ${entry.unit}`).join(' ');

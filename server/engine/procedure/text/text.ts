@@ -13,7 +13,7 @@ import {
   printAgain,
 } from '../wording';
 import { apart, broken, clean, columns, hung, inColumns } from './compose';
-import { barText, holdText, stepText } from './step';
+import { bars, barText, holdText, stepText } from './step';
 import { tableText } from './table';
 
 /** Lines that stay together; `keep` ties them to the group that follows. */
@@ -37,8 +37,10 @@ function groupsOf(block: Block): readonly Group[] {
   switch (block.kind) {
     case 'heading': {
       const text = clean(block.level === 1 ? block.text.toUpperCase() : block.text);
-      const under = (block.level === 1 ? '=' : '-').repeat(Math.min(columns, [...text].length));
-      return [group(['', ...broken(text, columns), under], true, block.newPage)];
+      const lead = bars(block.depth);
+      const room = columns - lead.length;
+      const under = (block.level === 1 ? '=' : '-').repeat(Math.min(room, [...text].length));
+      return [group(['', ...[...broken(text, room), under].map((line) => lead + line)], true, block.newPage)];
     }
     case 'paragraph':
       return [group(hung(' '.repeat(2 * block.indent), block.text, columns), block.keep)];

@@ -28,7 +28,8 @@ export function chargeLines(here: Here): readonly StepLine[] {
   );
   if (!given && total) lines.push(textLine('In all', sentence(total, ' with what the unit brought.')));
   const first = here.figures('first-charge').flatMap((figure) => here.ruler.figure(figure) ?? [])[0];
-  if (first) lines.push(textLine('By the old charge', sentence('start with ', first, ', the rest by the readings.')));
+  if (!given && first)
+    lines.push(textLine('By the old charge', sentence('start with ', first, ', the rest by the readings.')));
   return lines;
 }
 

@@ -11,7 +11,9 @@ function perLine(here: Here, label: string, relations: readonly string[], betwee
   for (const relation of relations) {
     for (const figure of here.figures(relation)) {
       const shown = here.ruler.figure(figure);
-      if (shown) byLine.set(figure.subject, [...(byLine.get(figure.subject) ?? []), sentence(shown)]);
+      // In a row of figures the twins would bury what is read.
+      const bare = shown && sentence({ ...shown, other: null });
+      if (bare) byLine.set(figure.subject, [...(byLine.get(figure.subject) ?? []), bare]);
     }
   }
   if (byLine.size === 0) return [];
@@ -29,7 +31,10 @@ export const flushLines = (here: Here): readonly StepLine[] => [
   ...total(here, 'All lines, a round', here.figures('solvent-of-step')),
 ];
 
-export const purgeLines = (here: Here): readonly StepLine[] => [
-  ...perLine(here, 'Nitrogen', ['purge-nitrogen'], ', '),
-  ...perLine(here, 'Times the line’s volume', ['purge-volume-changes'], ', '),
-];
+export const purgeLines = (here: Here): readonly StepLine[] => {
+  const all = here.figures('nitrogen-in-all');
+  return [
+    ...total(here, 'Nitrogen', all.length > 0 ? all : here.figures('purge-nitrogen')),
+    ...perLine(here, 'Times the line’s volume', ['purge-volume-changes'], ', '),
+  ];
+};

@@ -61,7 +61,7 @@ export function pressureTestLines(here: Here): readonly StepLine[] {
       lossOf(here, event.level),
     ]),
   );
-  const slope = slopeOf(here, event.level);
+  const slope = settle ? slopeOf(here, event.level) : null;
   if (slope)
     lines.push(
       textLine('If it is tight', [

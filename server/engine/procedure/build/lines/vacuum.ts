@@ -5,6 +5,9 @@ import type { StepLine } from '../../document';
 import { sentence } from '../../sentence';
 import type { Here } from '../here';
 
+/** A pump-down that is shorter tells nobody anything: water and the gauge's own lag take longer, s. */
+const worthSaying = 300;
+
 /** The level, with the gauge where the pump is not. */
 export function evacuateLines(here: Here): readonly StepLine[] {
   const level = here.stated('level');
@@ -17,8 +20,8 @@ export function evacuateLines(here: Here): readonly StepLine[] {
     ),
   ];
   const time = here.figures('pump-down-time').flatMap((figure) => here.ruler.figure(figure) ?? []);
-  if (time[0])
-    lines.push(textLine('Expect', sentence('about ', time[0], ' of pumping; much longer means water or a leak.')));
+  if (time[0] && (here.figures('pump-down-time')[0]?.quantity?.high ?? 0) >= worthSaying)
+    lines.push(textLine('Expect', sentence('about ', time[0], ' if it is dry; much longer means water or a leak.')));
   return lines;
 }
 
