@@ -4,9 +4,15 @@ import type { Words } from './description';
 
 export type Units = 'inch-pound' | 'si' | 'both';
 
+const units = ['inch-pound', 'si', 'both'] as const;
+
 export const unitsOption = new Option('--units <units>', 'units of figures for people')
-  .choices(['inch-pound', 'si', 'both'])
+  .choices(units)
   .default('inch-pound');
+/** A sheet has the units of its plan, and the others small behind them, unless one system is asked for. */
+export const sheetUnitsOption = new Option('--units <units>', 'one system of units alone')
+  .choices(units)
+  .default('both');
 export const unitsIn = (words: Words): Units => words.option<Units>('units') ?? 'inch-pound';
 
 export const formatOption = (...formats: readonly string[]): Option =>

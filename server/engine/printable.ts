@@ -12,7 +12,11 @@ const ofUses: ReadonlySet<string> = new Set(['unusable-path', 'circular-use', 'm
  * The sheet of a plan with all that stands behind it: the content hash covers every file that it draws in, and an error
  * in any of them bars it, since a line that was not understood may be a step that is missing from the sheet.
  */
-export function printable(snapshot: Snapshot, view: PlanView, options: Omit<ProcedureOptions, 'sources'>): Procedure {
+export function printable(
+  snapshot: Pick<Snapshot, 'closure' | 'file' | 'findings'>,
+  view: PlanView,
+  options: Omit<ProcedureOptions, 'sources'>,
+): Procedure {
   const files = snapshot.closure(view.plan.file);
   const sources = files.map(({ path }) => ({ path, text: snapshot.file(path)?.text ?? '' }));
   const findings: readonly Finding[] = [

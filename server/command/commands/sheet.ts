@@ -8,7 +8,7 @@ import { printText } from '../../engine/procedure/text/text';
 import { chosenPlan, verdict } from '../chosen';
 import type { CommandDescription } from '../description';
 import { whyNot } from '../folder';
-import { failOnOption, planOption, todayOption, unitsIn, unitsOption } from '../options';
+import { failOnOption, planOption, sheetUnitsOption, todayOption, unitsIn } from '../options';
 import { Trouble } from '../trouble';
 
 type Form = 'text' | 'html' | 'pdf';
@@ -27,7 +27,7 @@ export const sheet: CommandDescription = {
     new Option('--workings', 'with the pages that show how each figure was found'),
     new Option('--out <file>', 'where it goes; standard output if left out'),
     planOption,
-    unitsOption,
+    sheetUnitsOption,
     todayOption,
     failOnOption,
   ],

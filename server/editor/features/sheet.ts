@@ -1,4 +1,4 @@
-import { buildProcedure } from '../../engine/procedure/build';
+import { printable } from '../../engine/printable';
 import { sheetBody } from '../../engine/procedure/html/html';
 import { sheetStyle } from '../../engine/procedure/html/style';
 import { boundView } from '../asking';
@@ -21,8 +21,7 @@ export const sheet: Feature = {
         const view = boundView(session, uri);
         const plan = planAt(session, uri, line ?? 0);
         if (view === undefined || plan === undefined) return null;
-        const sources = view.snapshot.closure(view.path).flatMap(({ path }) => view.snapshot.file(path) ?? []);
-        const procedure = buildProcedure(plan, { units: 'both', workings: false, sources });
+        const procedure = printable(view.snapshot, plan, { units: 'both', workings: false });
         return { html: sheetBody(procedure), style: sheetStyle, version: view.document.version ?? null };
       }),
     );
