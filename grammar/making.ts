@@ -90,9 +90,13 @@ export function makeStatement(
   };
 }
 
+/** Faults of one statement's tokens that are told: behind these, more of them help nobody. */
+const mostFaults = 20;
+
 /** What is wrong with the tokens themselves, wherever they stand. */
 function addTokenFaults(tokens: readonly Token[], faults: SyntaxFault[]): void {
   for (const { kind, text, at } of tokens) {
+    if (faults.length >= mostFaults) return;
     if (kind === 'string' && (text.length === 1 || !text.endsWith('"'))) {
       faults.push(fault('unclosed-quote', at, at + text.length));
     } else if (kind === 'error') {

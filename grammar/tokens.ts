@@ -58,8 +58,13 @@ export const Close = token('close', '\\}', ['}']);
 const Space = token('space', `${blank}+`, blanks);
 const Comment = token('comment', '#[^\\r\\n]*', ['#']);
 export const Newline = token('newline', '\\r\\n|\\n|\\r', ['\r', '\n']);
-/** A run of characters that begin nothing, or else one character. */
-export const Unreadable = token('error', '[^\\p{L}\\p{N}\\s"#{},:+-]+|[^]', [...latin, ...beyondLatin], Term);
+/** A run of characters that begin nothing, signs without a figure among them, or else one character. */
+export const Unreadable = token(
+  'error',
+  '(?:[^\\p{L}\\p{N}\\s"#{},:+-]|[+-](?![\\d>]))+|[^]',
+  [...latin, ...beyondLatin],
+  Term,
+);
 
 function quantityToken(unitWords: readonly string[]): TokenType {
   const units = [...unitWords]

@@ -5,7 +5,7 @@ import { faultFinding, wordSpan } from './plan/gather';
 
 /**
  * Findings of the text itself and of its words, which no plan is needed for. Those of a statement are remembered by the
- * statement, so that an edit gathers anew only along its own spine.
+ * statement, so that an edit gathers anew only along its own spine. There may be very many: none is handed on as arguments.
  */
 
 const ofItems = new WeakMap<Item, readonly Finding[]>();
@@ -14,7 +14,7 @@ const none: readonly Finding[] = [];
 
 export function syntaxFindings(tree: Tree, file: string): readonly Finding[] {
   const found: Finding[] = [];
-  for (const item of tree.items) found.push(...ofItem(item, file));
+  for (const item of tree.items) for (const each of ofItem(item, file)) found.push(each);
   return found;
 }
 
@@ -35,8 +35,7 @@ function ofItem(item: Item, file: string): readonly Finding[] {
   }
   if (item.kind === 'statement' && item.block) {
     for (const each of item.block.items) {
-      const inner = ofItem(each, file);
-      if (inner.length > 0) (found ??= []).push(...inner);
+      for (const inner of ofItem(each, file)) (found ??= []).push(inner);
     }
   }
   ofItems.set(item, found ?? none);
@@ -45,7 +44,7 @@ function ofItem(item: Item, file: string): readonly Finding[] {
 
 export function wordFindings(statements: readonly Bound[], file: string): readonly Finding[] {
   const found: Finding[] = [];
-  for (const bound of statements) found.push(...ofBound(bound, file));
+  for (const bound of statements) for (const each of ofBound(bound, file)) found.push(each);
   return found;
 }
 
@@ -65,8 +64,7 @@ function ofBound(bound: Bound, file: string): readonly Finding[] {
     });
   }
   for (const each of bound.block) {
-    const inner = ofBound(each, file);
-    if (inner.length > 0) (found ??= []).push(...inner);
+    for (const inner of ofBound(each, file)) (found ??= []).push(inner);
   }
   ofBounds.set(bound, found ?? none);
   return found ?? none;

@@ -20,10 +20,15 @@ export function samePlant(a: Plant, b: Plant): boolean {
 const sameList = <T>(a: readonly T[], b: readonly T[]): boolean =>
   a === b || (a.length === b.length && a.every((each, k) => alike(each, b[k], 3)));
 
+/** In the same order, too: what is told of a map is told in its order. */
 function sameMap<K, V>(a: ReadonlyMap<K, V>, b: ReadonlyMap<K, V>): boolean {
   if (a === b) return true;
   if (a.size !== b.size) return false;
-  for (const [key, value] of a) if (b.get(key) !== value) return false;
+  const others = b.entries();
+  for (const [key, value] of a) {
+    const other = others.next().value;
+    if (other === undefined || other[0] !== key || other[1] !== value) return false;
+  }
   return true;
 }
 
