@@ -178,8 +178,8 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
         for (const branch of item.branches) {
           const names = [item.name, branch.name].filter((each): each is string => each !== null);
           const laid = lay(branch.series, circuit, [...within, ...names]);
-          inlets.push(...laid.begin);
-          outlets.push(...laid.finish);
+          for (const each of laid.begin) inlets.push(each);
+          for (const each of laid.finish) outlets.push(each);
         }
         meet(inlets, outlets);
       }
