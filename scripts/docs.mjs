@@ -1,5 +1,5 @@
-// Writes what is made from the vocabulary: the language reference and the grammar file by which editors colour plans.
-// `--textmate` or `--language` writes one of them alone.
+// Writes what is made from the code: the language reference, the manual of the checks and the grammar file by which editors
+// colour plans. `--textmate`, `--language` or `--checks` writes one of them alone.
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -11,6 +11,8 @@ const source = `
 export { vocabulary } from './server/engine/vocabulary';
 export { unitWords } from './server/engine/quantity';
 export { languageReference } from './server/command/docs/language';
+export { checksReference } from './server/command/docs/checks';
+export { chapters } from './server/command/docs/chapters';
 export { textMateFile } from './server/editor/highlight/textmate';
 `;
 
@@ -24,14 +26,17 @@ await build({
   outfile: bundle,
   logLevel: 'warning',
 });
-const { vocabulary, unitWords, languageReference, textMateFile } = await import(pathToFileURL(bundle).href);
+const { vocabulary, unitWords, languageReference, checksReference, chapters, textMateFile } = await import(
+  pathToFileURL(bundle).href
+);
 rmSync(bundle);
 
 const [only] = process.argv.slice(2);
-const notes = join(root, 'docs/parts/language-notes.md');
-if (only !== '--textmate')
-  write('docs/language.md', languageReference(vocabulary, existsSync(notes) ? readFileSync(notes, 'utf8') : ''));
-if (only !== '--language') write('syntaxes/jobplan.tmLanguage.json', textMateFile(vocabulary, unitWords));
+const notes = (path) => (existsSync(join(root, path)) ? readFileSync(join(root, path), 'utf8') : '');
+const wanted = (what) => only === undefined || only === `--${what}`;
+if (wanted('language')) write('docs/language.md', languageReference(vocabulary, notes('docs/parts/language-notes.md')));
+if (wanted('checks')) write('docs/checks.md', checksReference(chapters, notes('docs/parts/checks-notes.md')));
+if (wanted('textmate')) write('syntaxes/jobplan.tmLanguage.json', textMateFile(vocabulary, unitWords));
 
 function write(path, text) {
   mkdirSync(dirname(join(root, path)), { recursive: true });
