@@ -8,7 +8,7 @@ import { askedFor } from './asked';
 import type { Words } from './description';
 import type { Host } from './host';
 import { load } from './load';
-import { failsOn } from './options';
+import { dayOf, failsOn } from './options';
 import type { Places, Standing } from './places';
 import { fine, found, Trouble } from './trouble';
 
@@ -31,7 +31,7 @@ export async function chosenPlan(host: Host, words: Words): Promise<Chosen> {
   if (!asked || path === undefined || more.length > 0 || others.length > 0) {
     throw new Trouble(`${word} is a folder; name the file of one plan.`);
   }
-  const { workspace, unread, places } = load(asked);
+  const { workspace, unread, places } = load(asked, dayOf(host, words));
   if (unread[0] !== undefined) throw new Trouble(unread[0]);
   const snapshot = workspace.snapshot();
   const view = named(snapshot.plans(path), words.option('plan'), word);

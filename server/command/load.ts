@@ -13,8 +13,9 @@ export interface Loaded {
   readonly unread: readonly string[];
 }
 
-export function load(asked: Asked): Loaded {
-  const workspace = new Workspace();
+/** `today` is the day that rules go by in plans without a date. */
+export function load(asked: Asked, today: string): Loaded {
+  const workspace = new Workspace(today);
   const files: string[] = [];
   const unread: string[] = [];
   for (const path of asked.files) {

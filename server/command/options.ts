@@ -1,6 +1,7 @@
 import { InvalidArgumentError, Option } from 'commander';
 import type { Severity } from '../engine/finding';
 import type { Words } from './description';
+import type { Host } from './host';
 
 export type Units = 'inch-pound' | 'si' | 'both';
 
@@ -43,7 +44,10 @@ function day(text: string): string {
 
 export const todayOption = new Option(
   '--today <date>',
-  'the day for rules that depend on one; today if left out',
+  'for rules that depend on a day, where the plan states none',
 ).argParser(day);
+
+/** The day that rules go by in plans without a date. */
+export const dayOf = (host: Host, words: Words): string => words.option('today') ?? host.today();
 
 export const planOption = new Option('--plan <name>', 'which plan, where the file holds several');

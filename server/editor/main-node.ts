@@ -3,6 +3,7 @@ import { Workspace } from '../engine/workspace';
 import { diskDoor } from './door-disk';
 import { features } from './features/all';
 import { serve } from './serve';
+import { today } from './today';
 
 // The transport is chosen by the arguments: --stdio for any editor, --node-ipc from the extension.
 const connection = createConnection(ProposedFeatures.all);
@@ -13,4 +14,4 @@ const survive = (error: unknown) =>
 process.on('uncaughtException', survive);
 process.on('unhandledRejection', survive);
 
-serve(connection, { makeWorkspace: () => new Workspace(), features, ownDoor: diskDoor });
+serve(connection, { makeWorkspace: () => new Workspace(today()), features, ownDoor: diskDoor });

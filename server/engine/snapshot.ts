@@ -32,6 +32,8 @@ export interface BoundFile {
 
 /** What is kept from snapshot to snapshot, so that nothing is done twice for a file that did not change. */
 export interface Kept {
+  /** For plans that state no date, as `2027-05-18`; null where nobody said. */
+  readonly today: string | null;
   readonly binder: Binder;
   readonly files: Map<string, BoundFile>;
   readonly views: Map<string, { readonly trees: readonly Tree[]; readonly view: View }>;
@@ -107,13 +109,15 @@ export class Snapshot {
     const closure = this.closure(path);
     const trees = closure.map((each) => each.tree);
     let scope: Scope | null = null;
-    return declared.map((declaration) => {
-      const key = `${path}\n${declaration.name}`;
+    return declared.map((declaration, number) => {
+      // Two plans of one name are told apart by their order, or the second would be taken for the first.
+      const again = declared.findIndex((each) => each.name === declaration.name) < number ? number : '';
+      const key = `${path}\n${declaration.name}\n${again}`;
       const known = this.kept.views.get(key);
       if (known && known.trees.length === trees.length && known.trees.every((tree, k) => tree === trees[k]))
         return known.view;
       scope ??= new Scope(closure.flatMap((each) => each.declarations));
-      const view = new View(assemble(declaration, scope, vocabulary), known?.view);
+      const view = new View(assemble(declaration, scope, vocabulary, this.kept.today), known?.view);
       this.kept.views.set(key, { trees, view });
       return view;
     });

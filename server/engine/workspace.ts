@@ -20,8 +20,13 @@ export const theGrammar = (): Grammar => (grammar ??= createGrammar(unitWords));
 export class Workspace {
   private readonly trees = new Map<string, Tree>();
   private readonly missing = new Set<string>();
-  private readonly kept: Kept = { binder: new Binder(vocabulary), files: new Map(), views: new Map() };
+  private readonly kept: Kept;
   private current: Snapshot | null = null;
+
+  /** `today`, as `2027-05-18`, is what rules go by in plans that state no date: the engine has no clock of its own. */
+  constructor(today: string | null = null) {
+    this.kept = { today, binder: new Binder(vocabulary), files: new Map(), views: new Map() };
+  }
 
   /** Puts a file in whole; null says that the file is known not to be there. */
   setFile(path: string, text: string | null): void {

@@ -211,6 +211,25 @@ describe('--fail-on', () => {
   });
 });
 
+describe('--today', () => {
+  const split = 'changeout-split.jobplan';
+  const shop = Shop.withSamples();
+  shop.write('undated.jobplan', shop.read(split).replace(/^ *date .*\n/m, ''));
+  // The cylinder that the plan brings is to be retested by June 2029.
+  test.each([
+    ['undated.jobplan', '2029-06-30', false],
+    ['undated.jobplan', '2029-07-01', true],
+    [split, '2029-07-01', false],
+  ])('%s on %s', async (file, today, past) => {
+    const { out } = await shop.type('check', file, '--today', today, '--format', 'json');
+    expect(out.includes('recovery-cylinder-past-retest')).toBe(past);
+  });
+  test('is the real one if nothing is said', async () => {
+    const { out } = await shop.typeWith({ today: () => '2035-01-01' }, 'check', 'undated.jobplan', '--format', 'json');
+    expect(out).toContain('recovery-cylinder-past-retest');
+  });
+});
+
 test.each([
   ['an unknown option', ['--fail-in', 'error'], '--fail-on'],
   ['an unknown format', ['--format', 'xml'], 'Allowed choices are text, json, sarif, annotations'],

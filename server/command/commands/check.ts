@@ -2,7 +2,7 @@ import { askedFor } from '../asked';
 import type { CommandDescription } from '../description';
 import { paintFor } from '../host';
 import { load } from '../load';
-import { failOnOption, failsOn, formatOption, todayOption } from '../options';
+import { dayOf, failOnOption, failsOn, formatOption, todayOption } from '../options';
 import { progressOf } from '../progress';
 import { annotation } from '../report/annotations';
 import { jsonText } from '../report/json';
@@ -28,7 +28,7 @@ export const check: CommandDescription = {
     const unread: string[] = [];
     let files = 0;
     for (const asked of await askedFor(host, words.several(0))) {
-      const loaded = load(asked);
+      const loaded = load(asked, dayOf(host, words));
       const snapshot = loaded.workspace.snapshot();
       const progress = progressOf(host, 'Checking', loaded.files.length);
       for (const path of loaded.files) {

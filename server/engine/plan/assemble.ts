@@ -21,12 +21,17 @@ const heads = new WeakMap<
   { readonly statements: readonly Bound[]; readonly seen: readonly Bound[]; readonly head: Head }
 >();
 
-/** Puts one plan together from its statements and what its file sees. */
-export function assemble(declaration: Declaration, scope: Scope, vocabulary: Vocabulary): Plan {
+/** Puts one plan together from its statements and what its file sees. `today` stands in for the date of a plan without one. */
+export function assemble(
+  declaration: Declaration,
+  scope: Scope,
+  vocabulary: Vocabulary,
+  today: string | null = null,
+): Plan {
   const { bound, file } = declaration;
   const block = bound.block;
   const gather = new Gather(file);
-  const head = headOf(declaration, scope);
+  const head = headOf(declaration, scope, today);
 
   const follows = child(block, 'follows');
   const standardName = follows?.values['standard'] as Name | undefined;
@@ -68,7 +73,7 @@ export function assemble(declaration: Declaration, scope: Scope, vocabulary: Voc
 }
 
 /** The head of a plan; made anew only when one of its own statements, or a declaration that it sees, has changed. */
-function headOf(declaration: Declaration, scope: Scope): Head {
+function headOf(declaration: Declaration, scope: Scope, today: string | null): Head {
   const statements = declaration.bound.block.filter((each) => each.word && !ofSteps.has(each.word.word));
   const seen = scope.declarations
     .filter((each) => each.kind !== 'plan' && each.kind !== 'standard' && each.kind !== 'record')
@@ -83,7 +88,7 @@ function headOf(declaration: Declaration, scope: Scope): Head {
     known.head.title === (declaration.title ?? declaration.name)
   )
     return known.head;
-  const head = assembleHead(declaration, scope);
+  const head = assembleHead(declaration, scope, today);
   if (key) heads.set(key, { statements, seen, head });
   return head;
 }
@@ -91,7 +96,7 @@ function headOf(declaration: Declaration, scope: Scope): Head {
 const same = (a: readonly Bound[], b: readonly Bound[]): boolean =>
   a.length === b.length && a.every((each, k) => each === b[k]);
 
-function assembleHead(declaration: Declaration, scope: Scope): Head {
+function assembleHead(declaration: Declaration, scope: Scope, today: string | null): Head {
   const { bound, file } = declaration;
   const block = bound.block;
   const gather = new Gather(file);
@@ -143,13 +148,15 @@ function assembleHead(declaration: Declaration, scope: Scope): Head {
     gather.unknownName('solvent', solventName.text, solventStatement, solventName, scope.names('solvent'));
 
   const bringBlock = child(block, 'bring');
+  const date = (child(block, 'date')?.values['day'] as string | undefined) ?? null;
   return {
     file,
     declaration,
     name: declaration.name,
     title: declaration.title ?? declaration.name,
     revision: (child(block, 'revision')?.values['number'] as number | undefined) ?? null,
-    date: (child(block, 'date')?.values['day'] as string | undefined) ?? null,
+    date,
+    day: date ?? today,
     kinds: (child(block, 'kind')?.values['kinds'] as readonly JobKind[] | undefined) ?? [],
     scope,
     rules,

@@ -67,7 +67,10 @@ export interface Head {
   readonly name: string;
   readonly title: string;
   readonly revision: number | null;
+  /** As the plan states it. */
   readonly date: string | null;
+  /** The day that rules go by: the plan's date, or today where it states none; null where nobody said what today is. */
+  readonly day: string | null;
   readonly kinds: readonly JobKind[];
   readonly scope: Scope;
   readonly rules: readonly Declaration[];

@@ -27,10 +27,10 @@ export const refrigerantFromStockOnly = defineCheck({
     const { plan } = whole;
     const facts = newFacts(plan);
     const law = lawDateNamed('technology-transition-ac');
-    if (!facts || !law || plan.date === null || !overWarming(plan, facts) || !inForce(law.name, plan.date)) return;
+    if (!facts || !law || plan.day === null || !overWarming(plan, facts) || !inForce(law.name, plan.day)) return;
     const strict =
-      inForce('technology-transition-ac-installation', plan.date) &&
-      !inForce('technology-transition-amendment', plan.date);
+      inForce('technology-transition-ac-installation', plan.day) &&
+      !inForce('technology-transition-amendment', plan.day);
     if (!strict)
       say(
         whole,

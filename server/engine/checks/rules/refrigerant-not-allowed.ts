@@ -28,14 +28,14 @@ export const refrigerantNotAllowed = defineCheck({
   plan(whole) {
     const { plan } = whole;
     const facts = newFacts(plan);
-    if (!facts || plan.date === null) return;
+    if (!facts || plan.day === null) return;
     const law = forbids(plan, facts);
     if (law) say(whole, law, facts, 'choose another refrigerant');
   },
 });
 
 function forbids(plan: Plan, facts: RefrigerantFacts): LawDate | undefined {
-  const day = plan.date ?? '';
+  const day = plan.day ?? '';
   if (
     facts.ozoneDepleting &&
     (changesRefrigerant(plan) || isNewMachine(plan)) &&

@@ -24,11 +24,11 @@ export const solventExpired = defineCheck({
   plan(whole) {
     for (const { solvent, entry } of solventsUsed(whole)) {
       const day = statementOf(solvent, 'use-by')?.values['day'] as string | undefined;
-      if (isPast(day, whole.plan.date))
+      if (isPast(day, whole.plan.day))
         reportSolvent(
           whole,
           entry,
-          `${solvent.name} was to be used by ${day}, and the work is on ${whole.plan.date}: bring fresh solvent.`,
+          `${solvent.name} was to be used by ${day}, and the work is on ${whole.plan.day}: bring fresh solvent.`,
         );
     }
   },
