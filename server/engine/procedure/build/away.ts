@@ -8,6 +8,8 @@ export interface Away {
   /** What kind of thing: "Cap on", "Hand valve". Things of one kind that come and go together stand in one row. */
   readonly kind: string;
   readonly subject: Run | null;
+  /** Index of the part that it is of; null for what is no part's own. */
+  readonly part: number | null;
   /** How it must stand at the end. */
   readonly stands: string;
 }
@@ -38,14 +40,15 @@ export function awayIn(sheet: Sheet, plant: Plant): ReadonlyMap<string, Away> {
 function power(sheet: Sheet, plant: Plant, away: Map<string, Away>): void {
   for (const thing of plant.bypassed.keys()) {
     const subject = sheet.isName(thing) ? name(thing) : words(unhyphened(thing, sheet.isName));
-    away.set(`bypass ${thing}`, { kind: 'Put out of action:', subject, stands: 'in action, tag off' });
+    away.set(`bypass ${thing}`, { kind: 'Put out of action:', subject, part: null, stands: 'in action, tag off' });
   }
   if (plant.power !== 'on')
-    away.set('power', { kind: 'Power', subject: null, stands: 'on, lock and tag off, covers closed' });
+    away.set('power', { kind: 'Power', subject: null, part: null, stands: 'on, lock and tag off, covers closed' });
   for (const index of plant.lockedOut.keys())
     away.set(`lock ${index}`, {
       kind: 'Lock on',
       subject: name(sheet.plan.graph.parts[index]!.name),
+      part: null,
       stands: 'off, switch on',
     });
 }
@@ -61,16 +64,23 @@ function seats(sheet: Sheet, plant: Plant, index: number, away: Map<string, Away
     away.set(`hand ${index}`, {
       kind: 'Hand valve',
       subject,
+      part: index,
       stands: shutAsFound ? 'shut, as found' : 'open, cap on and tight',
     });
   if ((shuts === 'driven' || shuts === 'power' || shuts === 'control') && state.position !== 'control')
     away.set(`driven ${index}`, {
       kind: 'Valve',
       subject,
+      part: index,
       stands: `under its control${heldOpen[state.heldBy ?? ''] ?? ''}`,
     });
   if (state.cores === 'out')
-    away.set(`cores ${index}`, { kind: 'Cores of', subject, stands: 'as the plan leaves them, shell closed' });
+    away.set(`cores ${index}`, {
+      kind: 'Cores of',
+      subject,
+      part: index,
+      stands: 'as the plan leaves them, shell closed',
+    });
 }
 
 /** Valves at the ends of a part or of a new unit, and what closes an open end. */
@@ -84,11 +94,17 @@ function ends(sheet: Sheet, plant: Plant, index: number, away: Map<string, Away>
       away.set(`valves ${owner.index}`, {
         kind: part.unit === null ? 'Valves of' : 'Service valves of',
         subject: name(owner.name),
+        part: null,
         stands: 'open, caps on and tight',
       });
     }
     const closing = closure ? closures[closure.kind] : undefined;
     if (closure && closing)
-      away.set(`${closure.kind} ${index}`, { kind: closing[0], subject: name(part.name), stands: closing[1] });
+      away.set(`${closure.kind} ${index}`, {
+        kind: closing[0],
+        subject: name(part.name),
+        part: null,
+        stands: closing[1],
+      });
   }
 }

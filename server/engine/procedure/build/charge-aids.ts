@@ -141,8 +141,8 @@ function weights(sheet: Sheet): readonly Fact[] {
     if (name === 'most-charge' && capped) continue;
     for (const figure of figuresOf(sheet, name)) {
       const shown = ruler.figure(figure);
-      const key = `${name} ${figure.subject}`;
-      if (shown && !seen.has(key)) rows.push({ label, value: sentence(shown) });
+      const key = `${name} ${JSON.stringify(figure.quantity)}`;
+      if (shown && figure.quantity?.high !== 0 && !seen.has(key)) rows.push({ label, value: sentence(shown) });
       seen.add(key);
     }
   }
@@ -160,7 +160,9 @@ function weighIn(sheet: Sheet): ChargeAids['weighIn'] {
     if (event?.type !== 'charges') continue;
     const { step } = entry.slot;
     const stated = (step.values['with'] as { b?: Parameters<typeof ruler.authored>[0] } | undefined)?.b;
-    const allowance = sheet.figuresOf(step, 'line-allowance').flatMap((figure) => ruler.figure(figure) ?? [])[0];
+    const added = sheet.figuresOf(step, 'line-allowance');
+    if (!stated && added[0]?.quantity?.high === 0) continue;
+    const allowance = added.flatMap((figure) => ruler.figure(figure) ?? [])[0];
     const planned: Amount | null = stated ? ruler.authored(stated) : (allowance ?? null);
     const rows = Math.min(mostRows, Math.max(1, Math.ceil((event.mass?.high ?? 0) / usualCylinder)));
     return {

@@ -152,6 +152,7 @@ function chargeOf(sheet: Sheet): Sentence {
   const figure = (name: string, label: string): Sentence => {
     const found = stepsOf(sheet, 'charge')
       .flatMap((step) => sheet.figuresOf(step, name))
+      .filter((each) => each.quantity?.high !== 0)
       .flatMap((each) => ruler.figure(each) ?? [])[0];
     return found ? sentence(`${label} `, found) : [];
   };

@@ -29,13 +29,15 @@ function trackedOf(sheet: Sheet): readonly Tracked[] {
         continue;
       }
       if (row) {
-        row.touched.add(number);
+        if (!row.out) row.touched.add(number);
+        row.away = away;
         row.out = true;
       } else rows.set(key, { away, touched: new Set([number]), restored: new Set(), out: true });
     }
     for (const key of before.keys()) {
       const row = after.has(key) ? undefined : rows.get(key);
-      if (!row) continue;
+      // A part that is taken off takes its valve with it; the one that comes in its place is still to be put right.
+      if (!row || (row.away.part !== null && entry.after.parts[row.away.part]!.mounted === 'none')) continue;
       row.restored.add(number);
       row.out = false;
     }
@@ -81,11 +83,18 @@ function settings(sheet: Sheet): readonly Tracked[] {
     const touched = sheet.numberOfCause(cause) ?? '';
     const subject = sheet.isName(thing) ? name(thing) : words(unhyphened(thing, sheet.isName));
     if (verb === 'reset')
-      rows.push({ kind: 'Setting of', subject, stands: 'new value written at it', touched, restored: touched });
+      rows.push({
+        kind: 'Setting of',
+        subject,
+        part: null,
+        stands: 'new value written at it',
+        touched,
+        restored: touched,
+      });
     if (verb === 'wrap' || verb === 'tag') {
       const off = marks.get(`un${mark}`);
       const kind = verb === 'wrap' ? 'Heat guard on' : 'Tag on';
-      rows.push({ kind, subject, stands: 'off', touched, restored: off ? sheet.numberOfCause(off) : null });
+      rows.push({ kind, subject, part: null, stands: 'off', touched, restored: off ? sheet.numberOfCause(off) : null });
     }
   }
   return rows;

@@ -149,7 +149,7 @@ export function chargedOf(sheet: Sheet, refrigerant: string): Amount | null {
   const [only] = stated;
   if (only && stated.length === 1) return sheet.ruler.authored(only);
   const figure = sheet.totals('refrigerant-in-all').find((each) => each.subject === refrigerant);
-  return figure ? sheet.ruler.figure(figure) : null;
+  return figure && figure.quantity?.high !== 0 ? sheet.ruler.figure(figure) : null;
 }
 
 /** The statements of a word in a step's own block. */

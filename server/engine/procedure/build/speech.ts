@@ -56,8 +56,13 @@ export function say(sheet: Sheet, step: Step, entry: Entry, oneAtATime: number):
     if (graph.named.has(selector.noun)) return mark(name(selector.noun));
     if (names.length === 0) return unhyphened(selector.text, sheet.isName);
     if (oneAtATime > mostLines) return `${oneAtATime} lines`;
-    const lead = selector.standing === 'old' || selector.standing === 'new' ? `the ${selector.standing} ` : '';
-    return lead + (namesOf(names) || `${unhyphened(selector.text.replace(/^each /, 'every '), sheet.isName)}`);
+    const shown = namesOf(names);
+    const ofAge = selector.standing === 'old' || selector.standing === 'new';
+    if (shown === '') {
+      const text = unhyphened(selector.text.replace(/^each /, 'every '), sheet.isName);
+      return ofAge ? `the ${text}` : text;
+    }
+    return ofAge ? `the ${selector.standing} ${shown}` : shown;
   };
   /** The valves of a new unit are no parts of their own: they are named by what they belong to. */
   const serviceValves = (selector: Selector, target: Target): string => {

@@ -103,7 +103,11 @@ function work(sheet: Sheet, step: PlanStep, handed: Inherited, outer: string): S
     aim: said.aim,
     by: by ?? null,
     cautions: cautionsOf(here, handed.cautions),
-    lines: [...notes, ...(said.listed.length > 0 ? [textLine('These', said.listed.join(', '))] : []), ...linesOf(here)],
+    lines: [
+      ...notes,
+      ...(said.listed.length > 0 ? [textLine('Which are', said.listed.join(', '))] : []),
+      ...linesOf(here),
+    ],
     each: lines.length > 1 ? lines : [],
     because: because !== null && because !== outer ? because : null,
     ifFails: ifFailsOf(sheet, here, handed.fails),

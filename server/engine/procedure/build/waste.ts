@@ -100,6 +100,9 @@ function usedOil(sheet: Sheet): readonly WasteContainer[] {
   return rows;
 }
 
+/** More names than this are no help on a label. */
+const mostNamed = 6;
+
 /** Old machines go to scrap with their oil in them unless somebody drains it. */
 function oldParts(sheet: Sheet): readonly WasteContainer[] {
   const off = new Set<number>();
@@ -118,7 +121,7 @@ function oldParts(sheet: Sheet): readonly WasteContainer[] {
   return [
     {
       container: 'Old parts',
-      contents: `${listed(named.map((part) => part.name))}${oil ? `; ${oil} oil in them` : ''}`,
+      contents: `${named.length > mostNamed ? `${named.length} parts that came off` : listed(named.map((part) => part.name))}${oil ? `; ${oil} oil in them` : ''}`,
       most: null,
       label: 'Refrigerant recovered, date and by whom; ends capped',
       goesTo: 'scrap that takes refrigeration parts; oil drained into the used-oil can first',

@@ -8,14 +8,18 @@ import type { Here } from '../here';
 export function chargeLines(here: Here): readonly StepLine[] {
   const mass = here.ruler.unit('mass');
   const given = here.value<{ b?: Authored }>('with')?.b;
-  const allowance = here.figures('line-allowance').flatMap((figure) => here.ruler.figure(figure) ?? [])[0];
+  const added = here.figures('line-allowance')[0];
+  const allowance = added ? here.ruler.figure(added) : null;
+  const nothing = added?.quantity?.high === 0;
   const total = here.figures('total-charge').flatMap((figure) => here.ruler.figure(figure) ?? [])[0];
   const lines: StepLine[] = [];
   const limit: Sentence = given
     ? sentence(here.ruler.authored(given), ' goes in')
-    : allowance
-      ? sentence(allowance, ' goes in for the lines')
-      : forTheRecord;
+    : nothing
+      ? sentence('nothing goes in: the unit’s own charge covers the lines')
+      : allowance
+        ? sentence(allowance, ' goes in for the lines')
+        : forTheRecord;
   lines.push(
     reading(
       'Charging cylinder',

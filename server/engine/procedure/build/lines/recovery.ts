@@ -46,7 +46,7 @@ export const proveZeroLines = (here: Here): readonly StepLine[] => {
       'Gauge',
       [
         { lead: 'at once', unit },
-        { lead: 'after waiting', unit },
+        { lead: 'later', unit },
       ],
       sentence('does not climb'),
     ),
