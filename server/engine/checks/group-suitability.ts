@@ -7,8 +7,11 @@ import { detectorDoesNotSuit } from './rules/detector-does-not-suit';
 import { ignitionSourcesUnchecked } from './rules/ignition-sources-unchecked';
 import { leakSensorMissing } from './rules/leak-sensor-missing';
 import { notMadeForRefrigerant } from './rules/not-made-for-refrigerant';
+import { oilDoesNotReturn } from './rules/oil-does-not-return';
 import { oilDoesNotSuit } from './rules/oil-does-not-suit';
+import { oldOilLeft } from './rules/old-oil-left';
 import { overDesignPressure } from './rules/over-design-pressure';
+import { oxygenFalls } from './rules/oxygen-falls';
 import { pumpDoesNotSuit } from './rules/pump-does-not-suit';
 import { recoveryCylinderOtherGas } from './rules/recovery-cylinder-other-gas';
 import { recoveryCylinderOverfilled } from './rules/recovery-cylinder-overfilled';
@@ -38,6 +41,8 @@ export const suitabilityChecks: readonly Check[] = [
   tubeNotRated,
   tubeNotStated,
   oilDoesNotSuit,
+  oldOilLeft,
+  oilDoesNotReturn,
   chargedAsVapour,
   wrongCurve,
   recoveryMachineDoesNotSuit,
@@ -52,4 +57,5 @@ export const suitabilityChecks: readonly Check[] = [
   solventDoesNotSuit,
   solventExpired,
   solventBurns,
+  oxygenFalls,
 ];

@@ -1,6 +1,7 @@
 import type { BringItem } from '../../plan/plan';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
 import { cylinderFor } from '../stock';
 
 /** Gas of a burnout, and gas that is still good, in one cylinder. */
@@ -17,7 +18,7 @@ export const burntGasMixed = defineCheck({
   source: 'common practice, no source',
   wrong: {
     base: 'rack',
-    plan: 'kind conversion, burnout\nbring {\n  recovery 1 x rc-125 empty\n}',
+    plan: `kind conversion, burnout\n${bringing('recovery 1 x rc-125 empty')}`,
     instead: [
       [
         'lock-out power\n',
@@ -26,7 +27,7 @@ export const burntGasMixed = defineCheck({
       ['recover system to 0 inHg', 'recover system to 0 inHg # <- here'],
     ],
   },
-  right: { base: 'rack', plan: 'bring {\n  recovery 1 x rc-125 empty\n}' },
+  right: { base: 'rack', plan: bringing('recovery 1 x rc-125 empty') },
   plan(whole) {
     const { plan } = whole;
     if (!plan.kinds.includes('burnout')) return;

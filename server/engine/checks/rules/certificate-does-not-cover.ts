@@ -3,6 +3,7 @@ import { wordSpan } from '../../plan/gather';
 import { bubblePressure, refrigerantNamed } from '../../properties';
 import { type PressureClass, pressureClass } from '../../reference/recovery-levels';
 import { fahrenheit } from '../../reference/table-units';
+import { ventingExempt } from '../../reference/venting-exempt';
 import { defineCheck } from '../define';
 import { authority } from '../support';
 
@@ -40,7 +41,7 @@ export const certificateDoesNotCover = defineCheck({
     if (!handles) return;
     const name = plan.system.refrigerant.before ?? plan.system.refrigerant.after;
     const tables = name === null ? undefined : refrigerantNamed(name);
-    if (name === null || !tables) return;
+    if (name === null || !tables || ventingExempt.includes(name)) return;
     const group = pressureClass(bubblePressure(tables, sorted));
     const small = plan.system.smallAppliance !== null;
     if (plan.crew.some(({ certificate }) => certificate !== null && covers[certificate]?.(group, small))) return;

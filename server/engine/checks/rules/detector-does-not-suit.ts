@@ -1,5 +1,6 @@
 import { isFlammable, type SafetyClass } from '../../reference/refrigerant-facts';
 import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
 import { burns, newFacts, oldFacts } from '../plant-facts';
 import { brought } from '../stock';
 
@@ -14,8 +15,8 @@ export const detectorDoesNotSuit = defineCheck({
   meaning: 'The refrigerant burns, and the detector that is brought is made for a class that does not.',
   why: 'A heated sensor in a cloud of gas is an ignition source, and a sensor for another gas may not show this one.',
   source: 'equipment manuals for classes A2L and A3 (common practice)',
-  wrong: { base: 'split', plan: 'bring {\n  leak-detector A1 # <- here\n}' },
-  right: { base: 'split', plan: 'bring {\n  leak-detector A2L\n}' },
+  wrong: { base: 'split', plan: bringing('leak-detector A1 # <- here') },
+  right: { base: 'split', plan: bringing('leak-detector A2L') },
   plan(whole) {
     const facts = [newFacts(whole.plan), oldFacts(whole.plan)].sort((a, b) => burns(b) - burns(a))[0];
     if (!facts?.safetyClass || !isFlammable(facts.safetyClass)) return;

@@ -1,4 +1,5 @@
 import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
 import { burns, newFacts, oldFacts } from '../plant-facts';
 import { brought, listOf, spotOf } from '../stock';
 
@@ -16,10 +17,10 @@ export const pumpDoesNotSuit = defineCheck({
   source: 'equipment manuals for classes A2L and A3 (common practice)',
   wrong: {
     base: 'split',
-    plan: 'bring {\n  pump vp-old # <- here\n}',
+    plan: bringing('pump vp-old # <- here'),
     file: 'pump vp-old {\n  flow 6 cfm\n  ultimate 25 micron\n  suits A1\n}',
   },
-  right: { base: 'split', plan: 'bring {\n  pump vp-8 with 2 x vac-3-4\n}' },
+  right: { base: 'split', plan: bringing('pump vp-8 with 2 x vac-3-4') },
   plan(whole) {
     const { plan } = whole;
     if (!whole.entries.some((entry) => entry.events.some((event) => event.type === 'evacuates'))) return;

@@ -2,6 +2,7 @@ import type { Cause } from '../../circuit/state';
 import type { BringItem } from '../../plan/plan';
 import type { Name } from '../../plan/terms';
 import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
 import { cylinderFor } from '../stock';
 
 /** Two refrigerants in one recovery cylinder. */
@@ -18,10 +19,10 @@ export const recoveryCylinderOtherGas = defineCheck({
   source: '40 CFR 82.154 and 82.164; AHRI Guideline K (handbook 2.3)',
   wrong: {
     base: 'split',
-    plan: 'bring {\n  recovery 1 x rc-30 holding R-410A 4 lb\n  recovery-machine rm-2\n}',
+    plan: bringing('recovery 1 x rc-30 holding R-410A 4 lb', 'recovery-machine rm-2'),
     instead: [['recover system to 0 inHg', 'recover system to 0 inHg # <- here']],
   },
-  right: { base: 'split', plan: 'bring {\n  recovery 1 x rc-30 holding R-22 4 lb\n  recovery-machine rm-2\n}' },
+  right: { base: 'split', plan: bringing('recovery 1 x rc-30 holding R-22 4 lb', 'recovery-machine rm-2') },
   plan(whole) {
     const { plan } = whole;
     const inside = new Map<BringItem, Map<string, Cause | null>>();

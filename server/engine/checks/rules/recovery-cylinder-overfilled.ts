@@ -5,6 +5,7 @@ import { safeFill } from '../../takeoff/figures/safe-fill';
 import { input, named } from '../../takeoff/given';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
 import { cylinderFor, figureOf, houseLimit } from '../stock';
 import { amount } from '../support';
 
@@ -22,10 +23,10 @@ export const recoveryCylinderOverfilled = defineCheck({
   source: 'AHRI Guideline K; 49 CFR 173.304 (handbook 2.3)',
   wrong: {
     base: 'split',
-    plan: 'bring {\n  recovery 1 x rc-30 holding R-22 20 lb\n}',
+    plan: bringing('recovery 1 x rc-30 holding R-22 20 lb'),
     instead: [['recover system to 0 inHg', 'recover system to 0 inHg # <- here']],
   },
-  right: { base: 'split', plan: 'bring {\n  recovery 1 x rc-30 empty\n}' },
+  right: { base: 'split', plan: bringing('recovery 1 x rc-30 empty') },
   plan(whole) {
     const { plan } = whole;
     const charge = plan.system.recoverCharge?.quantity.high;

@@ -1,5 +1,6 @@
 import { retestYears } from '../../reference/recovery-cylinders';
 import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
 import { brought, isPast, spotOf, statementOf } from '../stock';
 
 /** A recovery cylinder whose pressure test has run out. */
@@ -15,17 +16,17 @@ export const recoveryCylinderPastRetest = defineCheck({
   source: retestYears.source,
   wrong: {
     base: 'split',
-    plan: 'bring {\n  recovery 1 x rc-old empty # <- here\n}',
+    plan: bringing('recovery 1 x rc-old empty # <- here'),
     file: 'recovery-cylinder rc-old {\n  water-capacity 26.2 lb\n  tare 24 lb\n  service-pressure 400 psig\n  retest-by 2026-11\n}',
   },
-  right: { base: 'split', plan: 'bring {\n  recovery 1 x rc-30 empty\n}' },
+  right: { base: 'split', plan: bringing('recovery 1 x rc-30 empty') },
   plan(whole) {
     for (const item of brought(whole.plan, 'recovery')) {
       const retest = statementOf(item.declaration, 'retest-by');
       const month = retest?.values['month'] as string | undefined;
-      if (!retest || !isPast(month, whole.plan.date)) continue;
+      if (!retest || !isPast(month, whole.plan.day)) continue;
       whole.reportAt(item.bound, spotOf(item), {
-        message: `${item.name} was to be retested by ${month}, and the work is on ${whole.plan.date}: bring one whose test is good.`,
+        message: `${item.name} was to be retested by ${month}, and the work is on ${whole.plan.day}: bring one whose test is good.`,
         related: item.declaration ? [{ bound: retest, file: item.declaration.file, message: 'its collar' }] : [],
       });
     }

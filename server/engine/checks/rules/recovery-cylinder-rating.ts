@@ -2,6 +2,7 @@ import { highPressureOnly } from '../../reference/recovery-cylinders';
 import { cylinderServicePressure } from '../../takeoff/figures/cylinder-service-pressure';
 import { named } from '../../takeoff/given';
 import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
 import { cylinderFor, figureOf, spotOf } from '../stock';
 import { gauge } from '../support';
 
@@ -19,10 +20,10 @@ export const recoveryCylinderRating = defineCheck({
   source: '49 CFR 173.301a(c) (from memory); saturation from the property tables',
   wrong: {
     base: 'ductless',
-    plan: 'bring {\n  recovery 1 x rc-260 empty # <- here\n}',
+    plan: bringing('recovery 1 x rc-260 empty # <- here'),
     file: 'recovery-cylinder rc-260 {\n  water-capacity 26.2 lb\n  tare 24 lb\n  service-pressure 260 psig\n  retest-by 2029-06\n}',
   },
-  right: { base: 'ductless', plan: 'bring {\n  recovery 1 x rc-30 empty\n}' },
+  right: { base: 'ductless', plan: bringing('recovery 1 x rc-30 empty') },
   plan(whole) {
     const { plan } = whole;
     for (const entry of whole.entries) {

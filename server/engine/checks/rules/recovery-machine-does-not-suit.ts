@@ -1,4 +1,5 @@
 import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
 import { brought, listOf, spotOf, statementOf } from '../stock';
 
 /** Gas is recovered with a machine that is not certified for it. */
@@ -15,10 +16,10 @@ export const recoveryMachineDoesNotSuit = defineCheck({
   source: '40 CFR 82.158 (certified recovery equipment, handbook 2.2)',
   wrong: {
     base: 'split',
-    plan: 'bring {\n  recovery 1 x rc-30 empty\n  recovery-machine rm-old # <- here\n}',
+    plan: bringing('recovery 1 x rc-30 empty', 'recovery-machine rm-old # <- here'),
     file: 'recovery-machine rm-old {\n  made 2009\n  suits R-134a, R-404A\n}',
   },
-  right: { base: 'split', plan: 'bring {\n  recovery 1 x rc-30 empty\n  recovery-machine rm-2\n}' },
+  right: { base: 'split', plan: bringing('recovery 1 x rc-30 empty', 'recovery-machine rm-2') },
   plan(whole) {
     const { plan } = whole;
     const machines = brought(plan, 'recovery-machine').filter((each) =>

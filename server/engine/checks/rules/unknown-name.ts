@@ -2,6 +2,7 @@ import { kindNamed } from '../../circuit/kinds';
 import { isRefrigerant, oilFamilies } from '../../plan/assemble';
 import type { Plan } from '../../plan/plan';
 import type { Selector } from '../../plan/selection';
+import { shortened } from '../../plan/shortened';
 import type { Slot } from '../../plan/vocabulary';
 import { nearest } from '../../quantity';
 import { membersOf } from '../../walk/targets';
@@ -108,7 +109,7 @@ function say(
   const near = nearest(name, known);
   const list = known.length > 0 && known.length <= 8 ? `; there is ${known.join(', ')}` : '';
   here.report({
-    message: `There is no ${what} "${name}"${near ? `; the nearest is "${near}"` : list}.`,
+    message: `There is no ${what} "${shortened(name)}"${near ? `; the nearest is "${near}"` : list}.`,
     slot,
     ...(near && {
       fixes: [

@@ -1,0 +1,53 @@
+import { finalLevel } from '../../reference/evacuation';
+import type { Entry } from '../../walk/walk';
+import { defineCheck } from '../define';
+import { edits, vacuum } from '../support';
+
+/** The last evacuation of a part is not deep enough. */
+export const evacuationNotDeep = defineCheck({
+  name: 'evacuation-not-deep',
+  severity: 'warning',
+  title: 'The last evacuation is above the usual level',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning:
+    'No later step pumps these parts lower than this one, and its target is above 500 micron. Rough pulls before it are not meant.',
+  why: 'Above that level water still stands in the oil; with POE it becomes acid.',
+  source: finalLevel.source,
+  wrong: {
+    base: 'split',
+    instead: [['evacuate each open part to 500 micron', 'evacuate each open part to 1500 micron # <- here']],
+  },
+  right: {
+    base: 'split',
+    instead: [
+      [
+        '  evacuate each',
+        '  evacuate each open part to 1500 micron\n  break-vacuum with nitrogen to 2 psig\n  evacuate each',
+      ],
+    ],
+  },
+  plan(whole) {
+    const last = new Map<number, { readonly entry: Entry; readonly level: number }>();
+    for (const entry of whole.entries)
+      for (const event of entry.events)
+        if (event.type === 'evacuates')
+          for (const space of event.spaces)
+            for (const part of space.parts) last.set(part, { entry, level: event.level });
+    for (const { entry, level } of new Set(last.values())) {
+      if (level <= finalLevel.quantity.high * 1.01 || typeof entry.slot.step.values['per'] === 'string') continue;
+      whole.report(entry, {
+        message: `This is the last evacuation here, and ${vacuum(level)} is above the usual ${vacuum(finalLevel.quantity.high)}: go lower, or cite the sheet that asks for no more.`,
+        slot: 'level',
+        root: entry.slot.step,
+        fixes: [
+          {
+            title: 'Evacuate to 500 micron',
+            edits: (mend) => edits(mend.replace(entry.slot.step, 'level', 'to 500 micron')),
+          },
+        ],
+      });
+    }
+  },
+});

@@ -1,0 +1,80 @@
+import type { Amount, Name } from '../../plan/terms';
+import { exactly, isProblem, toQuantity } from '../../quantity';
+import { reachableLevel } from '../../takeoff/figures/reachable-level';
+import { input } from '../../takeoff/given';
+import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
+import { brought, figureOf } from '../stock';
+import { shown, vacuum } from '../support';
+
+/** A level that the pump and the hoses do not reach, or not in the time that the step gives. */
+export const evacuationNotReachable = defineCheck({
+  name: 'evacuation-not-reachable',
+  severity: 'warning',
+  title: 'Pump and hoses do not reach the level',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'published',
+  meaning:
+    'The target lies below what the pump that is brought reaches through its hoses, even in a dry and tight circuit, or takes longer than the step allows.',
+  why: 'The crew waits for hours, looks for a leak that is not there, and goes on with whatever it got.',
+  source: 'steady state of pump and hose conductance; the data of the shop’s pump and hose',
+  wrong: {
+    base: 'split',
+    plan: bringing('pump vp-8 with 2 x vac-3-4'),
+    instead: [['evacuate each open part to 500 micron', 'evacuate each open part to 15 micron # <- here']],
+  },
+  right: { base: 'split', plan: bringing('pump vp-8 with 2 x vac-3-4') },
+  plan(whole) {
+    const { plan } = whole;
+    const [pump] = brought(plan, 'pump');
+    const hoseName = pump?.bound.values['hose'] as Name | undefined;
+    const hose = hoseName ? (plan.scope.find('hose', hoseName.text) ?? null) : null;
+    const flow = pump && figureOf(plan, pump.declaration, 'flow', 'flow');
+    const ultimate = pump && figureOf(plan, pump.declaration, 'ultimate', 'level');
+    const bore = figureOf(plan, hose, 'bore', 'diameter');
+    const length = figureOf(plan, hose, 'length', 'length');
+    whole.entries.forEach((entry, at) => {
+      for (const event of entry.events) {
+        if (event.type !== 'evacuates' || !pump) continue;
+        const reaches =
+          flow && bore && length
+            ? (reachableLevel.figure(pump.name, {
+                pump: input(flow),
+                bore: input(bore),
+                length: input(length),
+                hoses: input(exactly('count', pump.number)),
+                ...(ultimate && { ultimate: input(ultimate) }),
+              }).quantity?.low ?? null)
+            : (ultimate?.low ?? null);
+        if (reaches !== null && event.level < reaches * 0.99) {
+          whole.report(entry, {
+            message: `${pump.name} with its hoses reaches ${vacuum(reaches)} at best, and the step asks for ${vacuum(event.level)}: bring another pump or shorter and wider hoses, or set a level that can be reached.`,
+            slot: 'level',
+            related: [{ bound: pump.bound, message: 'the pump' }],
+          });
+          continue;
+        }
+        const allowed = quantityIn(entry.slot.step.values['within'], entry.slot.step.values['time']);
+        const takes = (whole.view.takeOff.steps[at] ?? []).find((figure) => figure.name === 'pump-down-time')?.quantity;
+        if (allowed !== null && takes && takes.low > allowed * 1.05)
+          whole.report(entry, {
+            message: `Pumping down takes ${shown(takes)} with this pump and these hoses even when all is dry, and the step allows ${shown(exactly('time', allowed))}.`,
+            slot: 'within' in entry.slot.step.values ? 'within' : 'time',
+            related: [{ bound: pump.bound, message: 'the pump' }],
+          });
+      }
+    });
+  },
+});
+
+/** The longer end of the time that a step gives, s. */
+function quantityIn(...values: readonly unknown[]): number | null {
+  for (const value of values) {
+    const amount = value as Amount | undefined;
+    if (!amount?.literal) continue;
+    const quantity = toQuantity(amount.literal, 'time', 101325);
+    if (!isProblem(quantity)) return quantity.high;
+  }
+  return null;
+}

@@ -1,0 +1,38 @@
+import { firstChargeRange, firstChargeSource } from '../../reference/first-charge';
+import { defineCheck } from '../define';
+import { changesRefrigerant } from '../plant-facts';
+import { amount } from '../support';
+
+/** Beyond the printed range by this much: the guides differ by about five points (from memory). */
+const between = 0.05;
+
+/** The first charge of a conversion against what the guides start with. */
+export const firstChargeUnusual = defineCheck({
+  name: 'first-charge-unusual',
+  severity: 'warning',
+  title: 'The first charge of a conversion is out of its range',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'memory',
+  meaning: 'The step weighs in a share of the old charge that lies outside what the guides start this conversion with.',
+  why: 'Too little shows as low capacity that nobody finds; too much has to come out again, and liquid may reach the compressor.',
+  source: firstChargeSource,
+  wrong: { base: 'rack', instead: [['R-448A 50 lb as liquid', 'R-448A 40 lb as liquid # <- here']] },
+  right: { base: 'rack' },
+  step(here) {
+    const { refrigerant, recoverCharge } = here.plan.system;
+    if (here.per !== null || !recoverCharge || refrigerant.before === null || !changesRefrigerant(here.plan)) return;
+    for (const event of here.events('charges')) {
+      const range =
+        event.purpose === 'charge' && event.mass ? firstChargeRange(refrigerant.before, event.refrigerant) : undefined;
+      if (!range || !event.mass || event.held.some((held) => held.gas === 'refrigerant')) continue;
+      const old = recoverCharge.quantity;
+      const share = { low: event.mass.low / old.high, high: event.mass.high / old.low };
+      if (share.high >= range.low - between && share.low <= range.high + between) continue;
+      here.report({
+        message: `${amount('mass', event.mass.low)} are ${Math.round(share.low * 100)} % of the old charge, and ${event.refrigerant} starts with ${Math.round(range.low * 100)} to ${Math.round(range.high * 100)} % of ${refrigerant.before}: ${amount('mass', old.low * range.low)} to ${amount('mass', old.high * range.high)}.`,
+        slot: 'with',
+      });
+    }
+  },
+});

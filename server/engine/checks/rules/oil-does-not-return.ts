@@ -1,0 +1,130 @@
+import type { Part } from '../../circuit/graph';
+import { child } from '../../plan/bind';
+import type { Plan } from '../../plan/plan';
+import { refrigerantNamed } from '../../properties';
+import { exactly } from '../../quantity';
+import { oilDensity } from '../../reference/flush-practice';
+import { fahrenheit } from '../../reference/table-units';
+import { floodingNumberLeast } from '../../reference/velocity-limits';
+import { dutyOf } from '../../takeoff/cycle';
+import { doubleRiserNumber } from '../../takeoff/figures/double-riser';
+import { input } from '../../takeoff/given';
+import { defineCheck } from '../define';
+import { isHeatPump, lines } from '../plant-facts';
+import { amount } from '../support';
+
+/** Working temperatures where the plan states none: comfort cooling (common practice, no source). */
+const usual = { evaporating: fahrenheit(40), condensing: fahrenheit(105), superheat: 10 / 1.8, subcooling: 10 / 1.8 };
+/** Nothing shorter is a riser: oil is carried over a hump (common practice, no source), m. */
+const leastRise = 1;
+
+/** Vapour that is too slow to carry oil up a riser at the least load. */
+export const oilDoesNotReturn = defineCheck({
+  name: 'oil-does-not-return',
+  severity: 'warning',
+  title: 'Too slow to carry the oil up the riser',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'memory',
+  meaning:
+    'At the least load that the plan states the vapour in a rising suction or vapour line is slower than oil needs to climb its wall; of a double riser, in the small pipe alone at least load, or in both pipes at full load. Silent where the maker’s table is cited.',
+  why: 'The oil stays at the foot of the riser until the compressor runs short, then comes back as a slug.',
+  source: floodingNumberLeast.source,
+  wrong: {
+    base: 'split',
+    instead: [
+      ['tube 7/8 in ACR\n      length 40 ft', 'tube 1-3/8 in ACR\n      length 40 ft\n      rise 18 ft'],
+      ['suction-line kept {', 'suction-line kept { # <- here'],
+    ],
+  },
+  right: {
+    base: 'split',
+    instead: [['tube 7/8 in ACR\n      length 40 ft', 'tube 7/8 in ACR\n      length 40 ft\n      rise 18 ft']],
+  },
+  plan(whole) {
+    const { plan } = whole;
+    if (plan.system.velocityAccepted !== null) return;
+    const done = new Set<number>();
+    for (const riser of lines(plan)) {
+      if (done.has(riser.index) || !rises(riser) || isAccepted(plan, riser)) continue;
+      const together = besides(plan, riser);
+      for (const each of together) done.add(each.index);
+      const loads = loadsOf(plan, riser, together);
+      if (!loads) continue;
+      const pipes = [...together].sort((a, b) => a.properties.tube!.bore - b.properties.tube!.bore);
+      const small = pipes[0]!;
+      check(whole.reportPart, plan, small, [small], loads.least, 'at the least load');
+      if (pipes.length > 1)
+        check(whole.reportPart, plan, pipes.at(-1)!, pipes, loads.full, 'at full load, with the pipes beside it');
+    }
+  },
+});
+
+const rises = (part: Part): boolean =>
+  (part.kind.kind === 'suction-line' || part.kind.kind === 'vapour-line') &&
+  part.standing !== 'removed' &&
+  part.properties.tube !== undefined &&
+  (part.properties.rise ?? 0) >= leastRise;
+
+const isAccepted = (plan: Plan, part: Part): boolean =>
+  part.properties.per?.['rise'] !== undefined ||
+  part.properties.per?.['tube'] !== undefined ||
+  child(plan.partStatements[part.index]?.block ?? [], 'velocity') !== undefined;
+
+/** The pipes that begin and end at the same joints: those of a double riser, or the riser alone. */
+function besides(plan: Plan, riser: Part): readonly Part[] {
+  const joints = (part: Part): string => part.ends.map((end) => plan.graph.ends[end]!.joint).join();
+  return plan.graph.parts.filter((part) => rises(part) && part.ends.length === 2 && joints(part) === joints(riser));
+}
+
+/** Cooling load of the riser at the least and in full, W; null where the plan does not say what goes through it. */
+function loadsOf(
+  plan: Plan,
+  riser: Part,
+  together: readonly Part[],
+): { readonly least: number; readonly full: number } | null {
+  const own = riser.properties.capacity;
+  if (own) return { least: own.least ?? own.full, full: own.full };
+  const { capacity, leastCapacity } = plan.system;
+  // In one of several branches only a part of the load goes; what part, the plan would have to say.
+  const branches = new Set(
+    plan.graph.parts.filter((part) => part.kind.kind === 'evaporator').map((part) => part.index),
+  );
+  const alone = riser.within.length === 0 || together.length > 1 || branches.size <= 1;
+  return capacity && alone ? { least: (leastCapacity ?? capacity).quantity.low, full: capacity.quantity.low } : null;
+}
+
+function check(
+  report: (part: number, report: { readonly message: string }) => void,
+  plan: Plan,
+  at: Part,
+  pipes: readonly Part[],
+  load: number,
+  when: string,
+): void {
+  const { system } = plan;
+  const refrigerant = refrigerantNamed(system.refrigerant.after ?? '');
+  if (!refrigerant) return;
+  const duty = dutyOf(refrigerant, {
+    evaporating: system.evaporating?.quantity.low ?? usual.evaporating,
+    condensing: system.condensing?.quantity.low ?? usual.condensing,
+    superheat: system.superheat?.quantity.low ?? usual.superheat,
+    subcooling: system.subcooling?.quantity.low ?? usual.subcooling,
+  });
+  if (!duty) return;
+  const flow = load / duty.effect;
+  const number = doubleRiserNumber.figure(at.name, {
+    flow: input(exactly('mass-flow', flow)),
+    density: input(exactly('density', duty.suctionDensity)),
+    bores: pipes.map((pipe) => input(exactly('length', pipe.properties.tube!.bore))),
+    oil: input(oilDensity.quantity, 'reference'),
+  }).quantity;
+  const least = floodingNumberLeast.quantity.low;
+  if (!number || number.high >= least) return;
+  const velocity =
+    flow /
+    (duty.suctionDensity * pipes.reduce((sum, pipe) => sum + (Math.PI / 4) * pipe.properties.tube!.bore ** 2, 0));
+  report(at.index, {
+    message: `${at.name} rises ${amount('length', at.properties.rise ?? 0)}, and ${when} the vapour goes at ${amount('velocity', velocity, 'ft/min')} where oil needs about ${amount('velocity', (velocity * least) / number.high, 'ft/min')}${isHeatPump(plan) ? ' in cooling' : ''}: a smaller pipe or a double riser, or cite the maker's table ("velocity accepted per …").`,
+  });
+}
