@@ -1,5 +1,6 @@
 import type { Block, Statement, Token } from '../../../grammar/tree';
 import { nearest } from '../quantity';
+import { shortened } from './shortened';
 import { Cursor, type TermFault } from './terms';
 import { type Form, isPositional, type Place, type Slot, type Vocabulary, type Word } from './vocabulary';
 
@@ -23,6 +24,7 @@ export interface Bound {
 }
 
 const end = (token: Token): number => token.at + token.text.length;
+const isUnreadable = (token: Token): boolean => token.kind === 'error';
 
 /** The name under which a slot's value stands, with its key cut into words; made once a form. */
 export interface Key {
@@ -76,8 +78,24 @@ export interface Terms {
   readonly faults: TermFault[];
 }
 
+/** Terms and commas of one line that are read: the longest list of a large job has some ten. */
+const mostTokens = 400;
+
 /** Reads terms by a form: positional ones in order, clauses in any order, commas between them as the author likes. */
-export function readTerms(form: Form, common: Form, tokens: readonly Token[], whole: Span, partial = false): Terms {
+export function readTerms(form: Form, common: Form, all: readonly Token[], whole: Span, partial = false): Terms {
+  if (all.length > mostTokens) {
+    const read = readTerms(form, common, all.slice(0, mostTokens), whole, partial);
+    read.faults.push({
+      name: 'unexpected-term',
+      message: `This line is too long: what stands behind its first ${mostTokens} words is not read.`,
+      from: all[mostTokens]!.at,
+      to: end(all.at(-1)!),
+      instead: [],
+    });
+    return read;
+  }
+  // What the text itself has no meaning for is told by its own fault, and only there.
+  const tokens = all.some(isUnreadable) ? all.filter((token) => !isUnreadable(token)) : all;
   const values: Record<string, unknown> = {};
   const spans: Record<string, Span> = {};
   const faults: TermFault[] = [];
@@ -149,12 +167,13 @@ export function readTerms(form: Form, common: Form, tokens: readonly Token[], wh
         : undefined;
     faults.push({
       name: 'unexpected-term',
-      message: `"${token.text}" cannot stand here${near ? `; the nearest is "${near}"` : ''}.`,
+      message: `"${shortened(token.text)}" cannot stand here${near ? `; the nearest is "${near}"` : ''}.`,
       from,
       to: near ? end(token) : end(tokens[cursor.index - 1]!),
       instead: near ? [near] : [],
     });
   }
+  if (tokens !== all) return { values, spans, faults: [] };
   if (!partial && faults.length === 0) {
     for (const [name, slot] of Object.entries(form)) {
       const wanted = isPositional(slot) ? !slot.optional : slot.required;
@@ -235,7 +254,8 @@ export class Binder {
         instead: [],
       });
     }
-    if (!item.block && word.blockNeeded) {
+    // A block that stands too deep to be read is there all the same.
+    if (!item.block && word.blockNeeded && !item.faults.some((each) => each.name === 'too-deep')) {
       faults.push({ name: 'missing-block', message: `"${token.text}" needs a block: { … }.`, ...whole, instead: [] });
     }
     const block = item.block && word.block ? this.block(item.block, word.block) : [];
@@ -251,7 +271,7 @@ export class Binder {
       : '';
     return {
       name: 'unknown-word',
-      message: `"${token.text}" is no word of a ${place === 'file' ? 'plan file' : `${place} block`}${near ? `; the nearest is "${near}"` : ''}.${where}`,
+      message: `"${shortened(token.text)}" is no word of a ${place === 'file' ? 'plan file' : `${place} block`}${near ? `; the nearest is "${near}"` : ''}.${where}`,
       from: token.at,
       to: end(token),
       instead: near ? [near] : [],

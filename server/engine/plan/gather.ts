@@ -2,6 +2,7 @@ import type { Finding, Severity } from '../finding';
 import { isProblem, nearest, toQuantity } from '../quantity';
 import type { Bound, Span } from './bind';
 import type { Stated } from './plan';
+import { shortened } from './shortened';
 import type { Amount, TermFault } from './terms';
 
 /** Collects findings while a plan is put together, each at its place in a file. */
@@ -51,7 +52,7 @@ export class Gather {
     this.report(
       'unknown-name',
       'error',
-      `There is no ${what} "${name}"${hint}.`,
+      `There is no ${what} "${shortened(name)}"${hint}.`,
       bound,
       span,
       near ? [near] : [],

@@ -1,4 +1,5 @@
 import type { Token } from '../../../grammar/tree';
+import { shortened } from './shortened';
 import type { Reading, Term } from './terms';
 
 /** Words before a noun that narrow it down. */
@@ -69,7 +70,7 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
               name: noun && !cursor.atStop ? 'wrong-term' : 'missing-term',
               message:
                 noun && !cursor.atStop
-                  ? `Expected a part or a line of the circuit, not "${noun.text}".`
+                  ? `Expected a part or a line of the circuit, not "${shortened(noun.text)}".`
                   : 'Expected what it is done to: a part, a line, a section or "system".',
               from: (noun ?? start)?.at ?? -1,
               to: noun ? end(noun) : start ? end(start) : -1,

@@ -1,5 +1,6 @@
 import type { Token } from '../../../grammar/tree';
 import { isProblem, type Kind, type Literal, nearest, readLiteral, standardAtmosphere, toQuantity } from '../quantity';
+import { shortened } from './shortened';
 
 /** What is wrong with a term, at a range within its statement. */
 export interface TermFault {
@@ -102,7 +103,7 @@ const fault = (
 function expected(shape: string, token: Token | undefined, example?: string): { fault: TermFault } {
   const such = example ? `, such as ${example}` : '';
   return token
-    ? fault('wrong-term', `Expected ${shape}${such}, not "${token.text}".`, token)
+    ? fault('wrong-term', `Expected ${shape}${such}, not "${shortened(token.text)}".`, token)
     : fault('missing-term', `Expected ${shape}${such}.`, token);
 }
 
@@ -210,7 +211,7 @@ export function choice<const C extends readonly string[]>(...choices: C): Term<C
       const near = nearest(token.text, choices);
       return fault(
         'wrong-term',
-        `"${token.text}" cannot stand here; ${near ? `the nearest is "${near}"` : `it takes one of ${choices.join(', ')}`}.`,
+        `"${shortened(token.text)}" cannot stand here; ${near ? `the nearest is "${near}"` : `it takes one of ${choices.join(', ')}`}.`,
         token,
         near ? [near] : [],
       );
