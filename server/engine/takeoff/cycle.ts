@@ -1,4 +1,11 @@
-import { bubblePressure, dewPressure, liquidEnthalpy, type Refrigerant, superheatedVapour } from '../properties';
+import {
+  bubblePressure,
+  dewPressure,
+  liquidDensity,
+  liquidEnthalpy,
+  type Refrigerant,
+  superheatedVapour,
+} from '../properties';
 
 /** Working temperatures in K: evaporating by the dew line, condensing by the bubble line. Differences in K. */
 export interface Working {
@@ -13,6 +20,8 @@ export interface Duty {
   readonly effect: number;
   /** Of the suction vapour, kg/m3 and Pa s. */
   readonly suctionDensity: number;
+  /** Of the liquid that comes to the metering device, kg/m3. */
+  readonly liquidDensity: number;
   readonly suctionViscosity: number;
   /** Pa absolute. */
   readonly suctionPressure: number;
@@ -24,12 +33,14 @@ export const dutyOf = (refrigerant: Refrigerant, working: Working): Duty | null 
   const suctionPressure = dewPressure(refrigerant, working.evaporating);
   const dischargePressure = bubblePressure(refrigerant, working.condensing);
   const liquid = liquidEnthalpy(refrigerant, working.condensing - working.subcooling);
-  if (suctionPressure === null || dischargePressure === null || liquid === null) return null;
+  const density = liquidDensity(refrigerant, working.condensing - working.subcooling);
+  if (suctionPressure === null || dischargePressure === null || liquid === null || density === null) return null;
   const suction = superheatedVapour(refrigerant, suctionPressure, working.evaporating + working.superheat);
   if (suction === null || suction.enthalpy <= liquid) return null;
   return {
     effect: suction.enthalpy - liquid,
     suctionDensity: suction.density,
+    liquidDensity: density,
     suctionViscosity: suction.viscosity,
     suctionPressure,
     dischargePressure,

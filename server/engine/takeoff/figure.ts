@@ -29,4 +29,6 @@ export interface Figure {
   readonly missing: readonly string[];
   /** Notes a reader must see: a default taken, a model's limit. */
   readonly notes: readonly string[];
+  /** Those of the notes that tell a default taken: where many figures stand together, each is told once. */
+  readonly defaults: readonly string[];
 }

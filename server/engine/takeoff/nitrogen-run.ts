@@ -3,7 +3,7 @@ import type { Declaration } from '../plan/scope';
 import { contentOf, nitrogen, nitrogenMass, standardTemperature } from '../properties';
 import type { Entry } from '../walk/walk';
 import type { Draw } from './draws';
-import { brought, fact, usual } from './stock-data';
+import { brought, fact, factOf, pieces, usual } from './stock-data';
 
 /** A nitrogen cylinder on the job: how full it is now. */
 interface Cylinder {
@@ -26,7 +26,7 @@ export interface NitrogenRun {
   readonly cylinders: readonly { readonly name: string; readonly left: number }[];
   /** Steps at which a cylinder is changed, because the one before cannot give the pressure asked. */
   readonly changes: readonly { readonly entry: Entry; readonly from: string; readonly to: string }[];
-  /** The first step that the stock cannot serve, and what it lacks, kg. */
+  /** The first step that the stock cannot serve, and what it lacks from there on in all, kg. */
   readonly short: { readonly entry: Entry; readonly mass: number } | null;
   /** Pressure left in the cylinder in use after each step that draws, Pa absolute. */
   readonly after: ReadonlyMap<Entry, number>;
@@ -42,12 +42,8 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
   const stated = plan.bring !== null;
   const stock: Cylinder[] = [];
   for (const item of brought(plan, 'nitrogen')) {
-    for (let k = 0; k < item.number; k++) {
-      const cylinder = fill(
-        plan,
-        item.declaration,
-        `${item.label ?? item.declaration.name}${item.number > 1 ? ` no. ${k + 1}` : ''}`,
-      );
+    for (const name of pieces(item)) {
+      const cylinder = fill(plan, item.declaration, name, factOf(item.bound, 'at', plan)?.quantity?.low);
       if (cylinder) stock.push(cylinder);
     }
   }
@@ -57,7 +53,7 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
   const used: Cylinder[] = [];
   const changes: NitrogenRun['changes'][number][] = [];
   const after = new Map<Entry, number>();
-  let short: NitrogenRun['short'] = null;
+  const short: { entry: Entry; mass: number }[] = [];
   let current = take();
 
   function take(): Cylinder | null {
@@ -66,30 +62,42 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
     return next;
   }
 
+  // What stays in a cylinder at a pressure takes a search in the real-gas equation; few pressures are asked on a job.
+  const keeps = new Map<number, number>();
+
+  /** What a cylinder gives at the pressure that a step asks, kg. */
+  function available(cylinder: Cylinder, draw: PlannedDraw): number {
+    if (draw.least === null) return cylinder.mass;
+    const least = Math.max(draw.least, plan.site.atmosphere);
+    let density = keeps.get(least);
+    if (density === undefined) {
+      density = contentOf(nitrogen, 1, least, standardTemperature) ?? 0;
+      keeps.set(least, density);
+    }
+    return Math.max(0, cylinder.mass - density * cylinder.waterVolume);
+  }
+
   for (const draw of draws) {
     let left = draw.mass;
     while (left > 1e-9) {
       if (!current) {
-        short ??= { entry: draw.entry, mass: left };
+        // What the cylinders still hold serves a step that asks for less pressure than the one that they failed.
+        for (const each of used) {
+          const gives = Math.min(left, available(each, draw));
+          each.mass -= gives;
+          left -= gives;
+        }
+        if (left > 1e-9) short.push({ entry: draw.entry, mass: left });
         break;
       }
-      const kept =
-        draw.least === null
-          ? 0
-          : (contentOf(
-              nitrogen,
-              current.waterVolume,
-              Math.max(draw.least, plan.site.atmosphere),
-              standardTemperature,
-            ) ?? 0);
-      const gives = Math.min(left, Math.max(0, current.mass - kept));
+      const gives = Math.min(left, available(current, draw));
       current.mass -= gives;
       left -= gives;
       if (left <= 1e-9) break;
       const from = current.name;
       // A size that is too small for a single draw would never end it.
       if (spare && gives <= 0 && used.length > 200) {
-        short ??= { entry: draw.entry, mass: left };
+        short.push({ entry: draw.entry, mass: left });
         break;
       }
       current = take();
@@ -100,15 +108,16 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
   return {
     cylinders: used.map((each) => ({ name: each.name, left: pressureIn(each) })),
     changes,
-    short,
+    short: short[0] ? { entry: short[0].entry, mass: short.reduce((sum, each) => sum + each.mass, 0) } : null,
     after,
     stated,
   };
 }
 
-function fill(plan: Plan, declaration: Declaration, name: string): Cylinder | null {
+/** A cylinder as it comes to the job: at the pressure that `bring` states, else full. */
+function fill(plan: Plan, declaration: Declaration, name: string, at?: number): Cylinder | null {
   const waterVolume = fact(declaration, 'water-volume', 'volume', plan)?.quantity?.low;
-  const pressure = fact(declaration, 'full', 'pressure', plan)?.quantity?.low;
+  const pressure = at ?? fact(declaration, 'full', 'pressure', plan)?.quantity?.low;
   if (waterVolume === undefined || pressure === undefined) return null;
   const mass = contentOf(nitrogen, waterVolume, pressure, standardTemperature);
   return mass === null ? null : { name, waterVolume, mass };

@@ -7,7 +7,7 @@ import type { Amount, Name } from '../plan/terms';
 import { exactly, isProblem, type Quantity, toQuantity } from '../quantity';
 import type { Event, Flow } from '../steps/events';
 import type { Entry } from '../walk/walk';
-import type { Draw, StepTakeOff } from './draws';
+import type { Draw, Release, StepTakeOff } from './draws';
 import type { Figure } from './figure';
 import {
   allowedLoss,
@@ -17,11 +17,9 @@ import {
   flushShots,
   flushTime,
   keepAwayDistance,
-  lineAllowance,
   mostCharge,
   nitrogenInAll,
   oilLeft,
-  oxygenLeft,
   pumpDownTime,
   purgeFlow,
   purgeNitrogen,
@@ -38,6 +36,8 @@ import {
   waterBoiling,
 } from './figures';
 import { computed, type Given, input, named } from './given';
+import { lineCharge } from './line-charge';
+import { usualRecoveryCylinder } from './recovery-run';
 import { brought, dateOf, fact, houseFill } from './stock-data';
 import { volumeOfLine, volumeOfSpaces, volumesOfTraps } from './volumes';
 
@@ -45,11 +45,12 @@ import { volumeOfLine, volumeOfSpaces, volumesOfTraps } from './volumes';
 export function stepTakeOff(plan: Plan, entry: Entry): StepTakeOff {
   const figures: Figure[] = [];
   const draws: Draw[] = [];
-  const context: Context = { plan, entry, options: { atmosphere: plan.site.atmosphere }, figures, draws };
+  const releases: Release[] = [];
+  const context: Context = { plan, entry, options: { atmosphere: plan.site.atmosphere }, figures, draws, releases };
   for (const event of entry.events) takers[event.type]?.(context, event as never);
   sums(context);
-  changeOil(context);
-  return { figures, draws };
+  oil(context);
+  return { figures, draws, releases };
 }
 
 interface Context {
@@ -58,6 +59,7 @@ interface Context {
   readonly options: { readonly atmosphere: number };
   readonly figures: Figure[];
   readonly draws: Draw[];
+  readonly releases: Release[];
 }
 
 type Of<T extends Event['type']> = Extract<Event, { type: T }>;
@@ -112,7 +114,7 @@ const takers: Takers = {
     figures.push(volume);
   },
 
-  joins({ plan, options, figures, draws }, event) {
+  joins({ plan, options, figures, draws, releases }, event) {
     if (!event.torch || !event.nitrogen || event.nitrogen.kind !== 'volume-flow') return;
     const part = plan.graph.parts[event.part]!;
     const figure = brazingNitrogen.figure(
@@ -130,7 +132,9 @@ const takers: Takers = {
       options,
     );
     figures.push(figure);
-    if (figure.quantity) draws.push({ of: 'nitrogen', volume: figure.quantity, least: null, figure });
+    if (!figure.quantity) return;
+    draws.push({ of: 'nitrogen', volume: figure.quantity, least: null, figure });
+    releases.push({ volume: figure.quantity, time: null, figure });
   },
 
   recovers({ plan, options, figures, draws }, event) {
@@ -149,9 +153,10 @@ const takers: Takers = {
           options,
         ),
       );
+    const stock = brought(plan, 'recovery');
     const cylinder =
-      (event.into ? brought(plan, 'recovery').find((each) => each.label === event.into) : brought(plan, 'recovery')[0])
-        ?.declaration ?? plan.scope.of('recovery-cylinder')[0];
+      (event.into ? stock.find((each) => each.label === event.into) : stock[0])?.declaration ??
+      usualRecoveryCylinder(plan, refrigerant, massFigure?.quantity.high ?? 0);
     const fill = safeFill.figure(
       cylinder?.name ?? 'recovery cylinder',
       {
@@ -214,9 +219,10 @@ const takers: Takers = {
       );
       return;
     }
-    const allowance = lineCharge(plan, event.refrigerant, options);
+    const lines = lineCharge(plan, event.refrigerant, options);
+    const allowance = lines[0];
     if (allowance) {
-      figures.push(allowance);
+      figures.push(...lines);
       if (allowance.quantity && !event.mass)
         draws.push({ of: 'refrigerant', refrigerant: event.refrigerant, mass: allowance.quantity });
     }
@@ -232,13 +238,11 @@ const takers: Takers = {
     );
   },
 
-  'lets-down'({ plan, entry, options, figures }, event) {
-    const room = plan.site.workSpace;
-    if (event.outdoors || room?.open || !room?.volume || event.spaces.length === 0) return;
-    const subject = room.where;
+  'lets-down'({ plan, entry, options, releases }, event) {
+    if (event.outdoors || event.spaces.length === 0) return;
     const volume = volumeOfSpaces(plan, subjectOf(plan, event.spaces), event.spaces);
-    const released = fillNitrogen.figure(
-      subject,
+    const figure = fillNitrogen.figure(
+      volume.subject,
       {
         volume: computed(volume),
         pressure: pressure(Math.max(...event.levels)),
@@ -247,17 +251,7 @@ const takers: Takers = {
       },
       options,
     );
-    figures.push(
-      oxygenLeft.figure(
-        subject,
-        {
-          room: input(room.volume.quantity, 'plan'),
-          released: computed(released),
-          ventilation: room.ventilation ? input(room.ventilation.quantity, 'plan') : undefined,
-        },
-        options,
-      ),
-    );
+    if (figure.quantity) releases.push({ volume: figure.quantity, time: null, figure });
   },
 };
 
@@ -267,7 +261,7 @@ const temperature = (plan: Plan): { temperature?: Given } => {
   return given ? { temperature: given } : {};
 };
 
-function solventFlow({ plan, entry, options, figures, draws }: Context, event: Flow): void {
+function solventFlow({ plan, entry, options, figures, draws, releases }: Context, event: Flow): void {
   const line = plan.graph.parts[event.line]!;
   const solvent = solventOf(plan, entry);
   const pass = solventPerPass.figure(
@@ -297,8 +291,10 @@ function solventFlow({ plan, entry, options, figures, draws }: Context, event: F
     { volume: computed(volumeOfLine(plan, line)), pressure: input(level, 'plan'), ...temperature(plan) },
     options,
   );
-  if (push.quantity) draws.push({ of: 'nitrogen', volume: push.quantity, least: level.high, figure: push });
   figures.push(push);
+  if (!push.quantity) return;
+  draws.push({ of: 'nitrogen', volume: push.quantity, least: level.high, figure: push });
+  if (!event.outdoors) releases.push({ volume: push.quantity, time: null, figure: push });
 }
 
 /** The solvent that a flush names, else the plan's, else the only one that the job brings. */
@@ -312,7 +308,7 @@ function solventOf(plan: Plan, entry: Entry): Declaration | null {
   );
 }
 
-function nitrogenFlow({ plan, options, figures, draws }: Context, event: Flow): void {
+function nitrogenFlow({ plan, options, figures, draws, releases }: Context, event: Flow): void {
   const line = plan.graph.parts[event.line]!;
   const { tube, length } = line.properties;
   const diameter = event.outlets[0]?.opening.diameter ?? null;
@@ -344,7 +340,9 @@ function nitrogenFlow({ plan, options, figures, draws }: Context, event: Flow): 
     );
   }
   figures.push(flow);
-  if (used.quantity) draws.push({ of: 'nitrogen', volume: used.quantity, least: event.level, figure: used });
+  if (!used.quantity) return;
+  draws.push({ of: 'nitrogen', volume: used.quantity, least: event.level, figure: used });
+  if (!event.outdoors) releases.push({ volume: used.quantity, time: event.time, figure: used });
 }
 
 /** The sum over the lines of a step stands first: it is what the crew gets ready. */
@@ -355,12 +353,18 @@ function sums({ figures, draws, options }: Context): void {
   if (solvent.length > 1) figures.unshift(solventOfStep.figure('this step', { passes: solvent }, options));
 }
 
-function changeOil({ plan, entry, options, figures, draws }: Context): void {
+/** Oil that goes in, and as much used oil that comes out where it is changed. */
+function oil({ plan, entry, options, figures, draws }: Context): void {
   const { step, round } = entry.slot;
-  if (step.word.word !== 'change-oil') return;
-  const to = step.values['to'] as { readonly a: Name; readonly b?: Amount } | undefined;
+  const changes = step.word.word === 'change-oil';
+  if (!changes && step.word.word !== 'add-oil') return;
+  const to = step.values[changes ? 'to' : 'with'] as { readonly a: Name; readonly b?: Amount } | undefined;
   const volume = quantityOf(plan, to?.b);
-  if (to && volume) draws.push({ of: 'oil', oil: to.a.text, volume });
+  if (to && volume) {
+    draws.push({ of: 'oil', oil: to.a.text, volume });
+    if (changes) draws.push({ of: 'used-oil', oil: plan.system.oil.before ?? 'old', volume });
+  }
+  if (!changes) return;
   const leaving = step.values['leaving'] as Amount | undefined;
   const share = quantityOf(plan, leaving);
   figures.push(
@@ -379,34 +383,6 @@ function quantityOf(plan: Plan, amount: Amount | undefined): Quantity | null {
   if (!amount?.literal) return null;
   const quantity = toQuantity(amount.literal, amount.kind, plan.site.atmosphere);
   return isProblem(quantity) ? null : quantity;
-}
-
-/** The addition for liquid lines longer than the maker's charge covers. */
-function lineCharge(plan: Plan, refrigerant: string, options: { atmosphere: number }): Figure | null {
-  const lines = plan.graph.parts.filter((part) => part.kind.kind === 'liquid-line');
-  const [first] = lines;
-  if (!first) return null;
-  const length = lines.reduce((sum, part) => sum + (part.properties.length ?? 0), 0);
-  const widest = lines.reduce(
-    (best, part) => ((part.properties.length ?? 0) > (best.properties.length ?? 0) ? part : best),
-    first,
-  );
-  const { chargeCovers, lineAllowance: maker } = plan.system;
-  return lineAllowance.figure(
-    lines.length === 1 ? first.name : 'liquid lines',
-    {
-      refrigerant: named(refrigerant),
-      bore: widest.properties.tube
-        ? input(exactly('length', widest.properties.tube.bore), 'reference', widest.properties.tube.shown)
-        : undefined,
-      length: lines.some((part) => part.properties.length !== undefined)
-        ? input(exactly('length', length), 'plan')
-        : undefined,
-      included: chargeCovers ? input(chargeCovers.quantity, 'plan', chargeCovers.amount.literal.text) : undefined,
-      perLength: maker ? input(maker.quantity, 'plan', maker.amount.literal.text) : undefined,
-    },
-    options,
-  );
 }
 
 function subjectOf(plan: Plan, spaces: readonly Space[]): string {

@@ -172,6 +172,7 @@ export const relation = <const I extends InputSpecs>(definition: Definition<I>):
       inputs: bound.inputs,
       formula: definition.formula,
       sources: [...definition.sources, ...bound.sources],
+      defaults: bound.notes,
       get workings() {
         return workings();
       },

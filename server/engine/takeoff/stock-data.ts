@@ -26,16 +26,31 @@ export const dateOf = (declaration: Declaration | null | undefined, word: string
   declaration ? (child(declaration.bound.block, word)?.values[slot] as string | undefined) : undefined;
 
 /** What the job takes along of a kind: from `bring`, else the only one that the shop stocks. */
-export function brought(
-  plan: Plan,
-  word: string,
-): readonly { readonly label: string | null; readonly declaration: Declaration; readonly number: number }[] {
+export function brought(plan: Plan, word: string): readonly Brought[] {
   return (plan.bring ?? []).flatMap((item) =>
     item.word === word && item.declaration
-      ? [{ label: item.label, declaration: item.declaration, number: item.number }]
+      ? [{ label: item.label, declaration: item.declaration, number: item.number, bound: item.bound }]
       : [],
   );
 }
+
+/** One line of `bring` whose material the shop has declared. */
+export interface Brought {
+  readonly label: string | null;
+  readonly declaration: Declaration;
+  readonly number: number;
+  readonly bound: Bound;
+}
+
+/** What each piece of a line of `bring` is called: "n2-250", "n2-250 no. 2", "burnt". */
+export const pieces = (item: Brought): readonly string[] =>
+  Array.from({ length: item.number }, (_, k) =>
+    item.number > 1 ? `${item.label ?? item.declaration.name} no. ${k + 1}` : (item.label ?? item.declaration.name),
+  );
+
+/** The shop's price, as it is written there; null where none is stated. */
+export const priceOf = (declaration: Declaration | null | undefined): string | null =>
+  (declaration && (child(declaration.bound.block, 'price')?.values['amount'] as string | undefined)) ?? null;
 
 /** The size that the shop would load where the job does not say: the largest that it stocks. */
 export function usual(plan: Plan, kind: string, size: (declaration: Declaration) => number): Declaration | null {

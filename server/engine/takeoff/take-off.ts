@@ -1,19 +1,23 @@
 import type { Plan } from '../plan/plan';
+import { exactly } from '../quantity';
 import type { Entry, Walk } from '../walk/walk';
-import type { StepTakeOff } from './draws';
+import type { Counted, StepTakeOff } from './draws';
 import type { Figure } from './figure';
 import { massOf, type NitrogenRun, type PlannedDraw, runNitrogen } from './nitrogen-run';
 import { stepTakeOff } from './of-step';
+import { runOils } from './oil-run';
+import { type OxygenRun, runOxygen } from './oxygen-run';
+import { type RecoveryRun, runRecovery } from './recovery-run';
+import { runRefrigerants } from './refrigerant-run';
 import { timesOf, waysBack } from './rounds';
+import { type Shortfall, shortfallsOf } from './shortfalls';
+import { runSolvents } from './solvent-run';
+import type { SupplyRun } from './supply-run';
+import { runTime, type TimeRun } from './time-run';
 import { totalsOf } from './totals';
+import { type Waste, wasteOf } from './waste';
 
-/** A draw of the whole job: what one time takes, and how often. */
-export interface Counted {
-  readonly entry: Entry;
-  readonly draw: StepTakeOff['draws'][number];
-  readonly least: number;
-  readonly most: number;
-}
+export type { Counted };
 
 /** The figures of a plan: those of each step, in order, the totals, and how the stock lasts. */
 export interface TakeOff {
@@ -24,6 +28,20 @@ export interface TakeOff {
   readonly draws: readonly Counted[];
   /** The nitrogen cylinders in the order of the work, at the most rounds. */
   readonly nitrogen: NitrogenRun;
+  /** Solvent container by container, one run for each solvent, at the most rounds. */
+  readonly solvents: readonly SupplyRun[];
+  /** What is weighed in, with what the cylinder holds before and after, one run for each refrigerant. */
+  readonly refrigerants: readonly SupplyRun[];
+  readonly oils: readonly SupplyRun[];
+  readonly recovery: RecoveryRun;
+  readonly time: TimeRun;
+  /** Oxygen in the work space, step after step; its figures stand among those of the steps, too. */
+  readonly oxygen: OxygenRun;
+  readonly waste: readonly Waste[];
+  /** Where the stated stock does not last; empty where none is stated. */
+  readonly shortfalls: readonly Shortfall[];
+  /** Every default that a figure of the plan takes, told once. */
+  readonly defaults: readonly string[];
 }
 
 const ofEntry = new WeakMap<Entry, { readonly head: Plan['head']; readonly taken: StepTakeOff }>();
@@ -31,32 +49,67 @@ const ofEntry = new WeakMap<Entry, { readonly head: Plan['head']; readonly taken
 /** Takes a walked plan off. What a step gives by itself is kept with its entry; the stock is run anew. */
 export function takeOff(plan: Plan, walk: Walk): TakeOff {
   const taken = walk.entries.map((entry) => takenAt(plan, entry));
+  const draws = countedDraws(plan, walk, taken);
+  const runs = {
+    nitrogen: runNitrogen(plan, draws.flatMap(planned)),
+    solvents: runSolvents(plan, draws),
+    refrigerants: runRefrigerants(plan, draws),
+    oils: runOils(plan, draws),
+    recovery: runRecovery(plan, draws),
+    time: runTime(plan, walk.entries),
+  };
+  const oxygen = runOxygen(plan, walk.entries, taken, runs.time);
+  const steps = walk.entries.map((entry, at) => {
+    const left = oxygen.after.get(entry);
+    return left ? [...taken[at]!.figures, left] : taken[at]!.figures;
+  });
+  const totals = totalsOf(plan, draws, runs);
+  return {
+    steps,
+    totals,
+    draws,
+    ...runs,
+    oxygen,
+    waste: wasteOf(totals, runs.recovery),
+    shortfalls: shortfallsOf(runs),
+    defaults: [...new Set([...steps.flat(), ...totals].flatMap((figure) => figure.defaults))],
+  };
+}
+
+const planned = ({ entry, draw, planned: times }: Counted): readonly PlannedDraw[] =>
+  draw.of === 'nitrogen' ? Array.from({ length: times }, () => ({ entry, mass: massOf(draw), least: draw.least })) : [];
+
+/** All draws in the order of the work. The charge of the machine comes out once, however often it is recovered from. */
+function countedDraws(plan: Plan, walk: Walk, taken: readonly StepTakeOff[]): readonly Counted[] {
   const extra = extraRounds(walk.entries);
   const draws: Counted[] = [];
-  const planned: PlannedDraw[] = [];
+  let out = false;
   walk.entries.forEach((entry, at) => {
     const times = timesOf(entry);
+    const most = times.most * (1 + (extra.get(entry) ?? 0));
     for (const draw of taken[at]!.draws) {
-      const most = times.most * (1 + (extra.get(entry) ?? 0));
-      draws.push({ entry, draw, least: times.least, most });
-      if (draw.of === 'nitrogen')
-        for (let k = 0; k < times.most; k++) planned.push({ entry, mass: massOf(draw), least: draw.least });
+      const again = draw.of === 'recovery' && draw.mass !== null && draw.mass === plan.system.recoverCharge?.quantity;
+      const own = again && out ? { ...draw, mass: exactly('mass', 0) } : draw;
+      out ||= again;
+      draws.push({ entry, draw: own, least: times.least, most, planned: times.most });
     }
   });
-  const nitrogen = runNitrogen(plan, planned);
-  return { steps: taken.map((each) => each.figures), totals: totalsOf(plan, draws, nitrogen), draws, nitrogen };
+  return draws;
 }
 
 function takenAt(plan: Plan, entry: Entry): StepTakeOff {
   const known = ofEntry.get(entry);
   if (known?.head === plan.head) return known.taken;
   const taken =
-    entry.events.length === 0 && entry.slot.step.word.word !== 'change-oil' ? nothing : stepTakeOff(plan, entry);
+    entry.events.length === 0 && !oilWords.has(entry.slot.step.word.word) ? nothing : stepTakeOff(plan, entry);
   ofEntry.set(entry, { head: plan.head, taken });
   return taken;
 }
 
-const nothing: StepTakeOff = { figures: [], draws: [] };
+const nothing: StepTakeOff = { figures: [], draws: [], releases: [] };
+
+/** Steps whose figures follow from their words, without an event. */
+const oilWords = new Set(['change-oil', 'add-oil']);
 
 /** How often each entry is worked again, at the most, because a later step fails. */
 function extraRounds(entries: readonly Entry[]): ReadonlyMap<Entry, number> {

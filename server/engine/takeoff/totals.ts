@@ -1,25 +1,44 @@
 import type { Plan } from '../plan/plan';
-import { between, exactly, type Quantity } from '../quantity';
+import { between, exactly, type Quantity, show } from '../quantity';
+import type { Counted } from './draws';
 import type { Figure } from './figure';
 import {
+  crewTime,
+  criticalPath,
   cylinderContent,
   cylindersToBring,
   nitrogenInAll,
   oilInAll,
+  recoveryCylindersNeeded,
   recoveryInAll,
   refrigerantInAll,
+  safeFill,
   solventContainers,
   solventInJob,
   spentSolventMass,
   spentSolventVolume,
+  usedOil,
+  waitingTime,
+  workingTime,
 } from './figures';
-import { computed, input } from './given';
+import { computed, input, named } from './given';
 import type { NitrogenRun } from './nitrogen-run';
-import { fact, usual } from './stock-data';
-import type { Counted } from './take-off';
+import { type RecoveryRun, usualRecoveryCylinder } from './recovery-run';
+import { brought, fact, houseFill, usual } from './stock-data';
+import type { SupplyRun } from './supply-run';
+import type { TimeRun } from './time-run';
 
 /** What the whole job takes along and brings home. */
-export function totalsOf(plan: Plan, draws: readonly Counted[], run: NitrogenRun): readonly Figure[] {
+export function totalsOf(
+  plan: Plan,
+  draws: readonly Counted[],
+  runs: {
+    readonly nitrogen: NitrogenRun;
+    readonly solvents: readonly SupplyRun[];
+    readonly recovery: RecoveryRun;
+    readonly time: TimeRun;
+  },
+): readonly Figure[] {
   const options = { atmosphere: plan.site.atmosphere };
   const totals: Figure[] = [];
   const times = (counted: Counted, quantity: Quantity): Quantity =>
@@ -37,13 +56,15 @@ export function totalsOf(plan: Plan, draws: readonly Counted[], run: NitrogenRun
     const declared = plan.scope.find('solvent', name);
     const all = solventInJob.figure(name, { passes: volumes.map((each) => input(each, 'computed')) }, options);
     const density = fact(declared, 'density', 'density', plan);
+    const containers = solventContainers.figure(
+      name,
+      { volume: computed(all), density, container: fact(declared, 'container', 'mass', plan) },
+      options,
+    );
+    const run = runs.solvents.find((each) => each.what === name);
     totals.push(
       all,
-      solventContainers.figure(
-        name,
-        { volume: computed(all), density, container: fact(declared, 'container', 'mass', plan) },
-        options,
-      ),
+      { ...containers, notes: [...containers.notes, ...(run ? supplyNotes(run) : [])] },
       spentSolventVolume.figure(`spent ${name}`, { solvent: computed(all) }, options),
       spentSolventMass.figure(`spent ${name}`, { solvent: computed(all), density }, options),
     );
@@ -80,10 +101,10 @@ export function totalsOf(plan: Plan, draws: readonly Counted[], run: NitrogenRun
       { nitrogen: computed(all), content: computed(content) },
       options,
     );
-    const changes = run.changes.map(
+    const changes = runs.nitrogen.changes.map(
       (change) => `Change from ${change.from} to ${change.to} at: ${change.entry.slot.step.text}.`,
     );
-    const short = run.short ? [`The stock falls short at: ${run.short.entry.slot.step.text}.`] : [];
+    const short = runs.nitrogen.short ? [`The stock falls short at: ${runs.nitrogen.short.entry.slot.step.text}.`] : [];
     totals.push({ ...bring, notes: [...bring.notes, ...changes, ...short] });
   }
 
@@ -92,8 +113,23 @@ export function totalsOf(plan: Plan, draws: readonly Counted[], run: NitrogenRun
     if (counted.draw.of === 'recovery' && counted.draw.mass)
       recovered.set(counted.draw.refrigerant, [...(recovered.get(counted.draw.refrigerant) ?? []), counted.draw.mass]);
   }
-  for (const [name, masses] of recovered)
-    totals.push(recoveryInAll.figure(name, { masses: masses.map((each) => input(each, 'computed')) }, options));
+  for (const [name, masses] of recovered) {
+    const all = recoveryInAll.figure(name, { masses: masses.map((each) => input(each, 'computed')) }, options);
+    const cylinder =
+      brought(plan, 'recovery')[0]?.declaration ?? usualRecoveryCylinder(plan, name, all.quantity?.high ?? 0);
+    const fill = safeFill.figure(
+      cylinder?.name ?? 'recovery cylinder',
+      {
+        refrigerant: named(name),
+        waterCapacity: fact(cylinder, 'water-capacity', 'mass', plan),
+        fillShare: houseFill(plan),
+      },
+      options,
+    );
+    const needed = recoveryCylindersNeeded.figure(name, { charge: computed(all), fill: computed(fill) }, options);
+    const notes = [...needed.notes, ...recoveryNotes(runs.recovery, name)];
+    totals.push(all, { ...needed, notes });
+  }
 
   const charged = new Map<string, Quantity[]>();
   for (const counted of draws) {
@@ -110,5 +146,57 @@ export function totalsOf(plan: Plan, draws: readonly Counted[], run: NitrogenRun
   }
   for (const [name, volumes] of oils)
     totals.push(oilInAll.figure(name, { fills: volumes.map((each) => input(each, 'computed')) }, options));
-  return totals;
+
+  const drained = new Map<string, Quantity[]>();
+  for (const counted of draws) {
+    if (counted.draw.of === 'used-oil')
+      drained.set(counted.draw.oil, [...(drained.get(counted.draw.oil) ?? []), times(counted, counted.draw.volume)]);
+  }
+  for (const [name, volumes] of drained)
+    totals.push(usedOil.figure(name, { drains: volumes.map((each) => input(each, 'computed')) }, options));
+  return [...totals, ...timeTotals(runs.time, options)];
+}
+
+/** In which cylinder it goes, as sentences: the crew reads the scale by them. */
+function recoveryNotes(run: RecoveryRun, refrigerant: string): readonly string[] {
+  const filled = run.cylinders
+    .filter((each) => each.refrigerant === refrigerant && each.end > each.start)
+    .map((each) => {
+      const most = each.most === null ? '' : ` of at most ${show(exactly('mass', each.most))}`;
+      return `${each.name} ends with ${show(exactly('mass', each.end))}${most}.`;
+    });
+  const passed = run.passedOver.filter((each) => each.why.includes(refrigerant)).map((each) => each.why);
+  const short = run.short
+    .filter((each) => each.refrigerant === refrigerant)
+    .map((each) => `There is no room for ${show(exactly('mass', each.mass))} at: ${each.entry.slot.step.text}.`);
+  return [...filled, ...passed, ...short];
+}
+
+/** When a container is changed, and what the last one keeps. */
+function supplyNotes(run: SupplyRun): readonly string[] {
+  const changes = run.changes.map((each) => `Change from ${each.from} to ${each.to} at: ${each.entry.slot.step.text}.`);
+  const last = run.containers.at(-1);
+  const left = last ? [`${last.name} keeps ${show(exactly(run.kind, last.left))} at the most rounds.`] : [];
+  const short = run.short
+    ? [`${show(exactly(run.kind, run.short.amount))} are missing from: ${run.short.entry.slot.step.text}.`]
+    : [];
+  return [...changes, ...(short.length > 0 ? short : left)];
+}
+
+function timeTotals(time: TimeRun, options: { readonly atmosphere: number }): readonly Figure[] {
+  if (time.steps.size === 0) return [];
+  const work = workingTime.figure('the job', { steps: [input(time.work, 'computed')] }, options);
+  const waits = waitingTime.figure('the job', { waits: [input(time.wait, 'computed')] }, options);
+  const path = criticalPath.figure(
+    'the job',
+    { work: computed(work), waits: computed(waits), meanwhile: input(time.meanwhile, 'computed') },
+    options,
+  );
+  const crew = crewTime.figure(
+    'the job',
+    { onSite: input(time.onSite, 'computed'), people: input(exactly('count', time.people), 'plan') },
+    options,
+  );
+  const long = time.long.map((each) => `Nobody stays through ${show(each.wait)} at: ${each.entry.slot.step.text}.`);
+  return [path, work, waits, { ...crew, notes: [...crew.notes, ...long] }];
 }

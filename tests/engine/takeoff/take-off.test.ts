@@ -100,7 +100,7 @@ describe('the take-off of a whole plan', () => {
       ),
       { numRuns: 25 },
     );
-  });
+  }, 60_000);
 
   it('the nitrogen runs out at the step that a hand calculation says', () => {
     // An 80-scf cylinder holds 85 scf at 2265 psig (handbook 6.2, M, by Z of 6.1: 151.3 scf per ft3 x 0.565 ft3 = 85.5).

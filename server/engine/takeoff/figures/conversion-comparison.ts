@@ -91,3 +91,31 @@ export const pressureRatioChange = comparison(
     },
   ],
 );
+
+/** How much wider the opening of the metering device must be: an incompressible jet of the same duty. */
+export const valveSizeChange = comparison(
+  'valve-size-change',
+  'Opening of the expansion valve, new over old',
+  'flow by weight / √(liquid density × pressure difference), new / old',
+  (before, after) => jetArea(after) / jetArea(before),
+  [
+    same,
+    {
+      inputs: { from: 'R-22', to: 'R-407C', ...work },
+      expect: '1',
+      tolerance: 0.1,
+      source: 'trade text: R-407C works with the valves of R-22, from memory',
+    },
+    {
+      inputs: { from: 'R-22', to: 'R-134a', ...work },
+      expect: '1.27',
+      tolerance: 0.03,
+      source:
+        'by hand: effects of 72.1 (handbook WE-26) and about 67 Btu/lb (printed tables of R-134a, from memory), densities 1.93 and 1.96 (handbook 9.1), pressure differences 142.2 and 100.0 psi (handbook 3.5)',
+    },
+  ],
+);
+
+/** Area that a duty of 1 W asks for, up to the coefficient of the opening, which is the same for both refrigerants. */
+const jetArea = (duty: Duty): number =>
+  1 / duty.effect / Math.sqrt(duty.liquidDensity * (duty.dischargePressure - duty.suctionPressure));

@@ -1,9 +1,12 @@
 import type { AnyRelation } from '../relation';
 import { allowedLoss } from './allowed-loss';
 import { brazingNitrogen } from './brazing-nitrogen';
+import { carbonBalance } from './carbon-balance';
 import { carbonEquivalent } from './carbon-equivalent';
-import { massFlowRatio, pressureRatioChange, suctionVolumeRatio } from './conversion-comparison';
+import { massFlowRatio, pressureRatioChange, suctionVolumeRatio, valveSizeChange } from './conversion-comparison';
 import { correctedTestReading } from './corrected-test-reading';
+import { crewTime } from './crew-time';
+import { criticalPath } from './critical-path';
 import { cylinderAfterDraw } from './cylinder-after-draw';
 import { cylinderContent } from './cylinder-content';
 import { cylinderServicePressure } from './cylinder-service-pressure';
@@ -11,6 +14,7 @@ import { cylindersToBring } from './cylinders-to-bring';
 import { decayLeakRate } from './decay-leak-rate';
 import { designPressure } from './design-pressure';
 import { dischargeTemperature } from './discharge-temperature';
+import { doubleRiserLeastFlow, doubleRiserNumber } from './double-riser';
 import { effectivePumpSpeed } from './effective-pump-speed';
 import { equivalentLineLength } from './equivalent-line-length';
 import { fillNitrogen } from './fill-nitrogen';
@@ -18,10 +22,12 @@ import { firstCharge } from './first-charge';
 import { flammableChargeCap } from './flammable-charge-cap';
 import { flushShots } from './flush-shots';
 import { flushTime } from './flush-time';
+import { followUpDays } from './follow-up-days';
 import { hoseConductance } from './hose-conductance';
 import { keepAwayDistance } from './keep-away-distance';
 import { leakRate } from './leak-rate';
 import { lineAllowance } from './line-allowance';
+import { lineAllowanceInAll } from './line-allowance-in-all';
 import { lineContent } from './line-content';
 import { lineVelocity } from './line-velocity';
 import { lineVolume } from './line-volume';
@@ -50,6 +56,7 @@ import { recoveryCylindersNeeded } from './recovery-cylinders-needed';
 import { recoveryInAll } from './recovery-in-all';
 import { recoveryLevel } from './recovery-level';
 import { refrigerantInAll } from './refrigerant-in-all';
+import { regulatorWindow } from './regulator-window';
 import { reliefSetting } from './relief-setting';
 import { riserFloodingNumber } from './riser-flooding-number';
 import { roomChargeLimit } from './room-charge-limit';
@@ -84,7 +91,9 @@ import { tubeBore } from './tube-bore';
 import { tubeMass } from './tube-mass';
 import { tubeWorkingPressure } from './tube-working-pressure';
 import { tubeWorkingPressureEuropean } from './tube-working-pressure-european';
+import { usedOil } from './used-oil';
 import { vacuumBreakNitrogen } from './vacuum-break-nitrogen';
+import { waitingTime } from './waiting-time';
 import { waterBoiling } from './water-boiling';
 import { wettedArea } from './wetted-area';
 import { workingTime } from './working-time';
@@ -136,6 +145,7 @@ export const relations: readonly AnyRelation[] = [
   keepAwayDistance,
   lowestRating,
   readingChange,
+  regulatorWindow,
   reliefSetting,
   storedEnergy,
   testPressure,
@@ -148,6 +158,7 @@ export const relations: readonly AnyRelation[] = [
   refrigerantInAll,
   firstCharge,
   lineAllowance,
+  lineAllowanceInAll,
   lineContent,
   mostCharge,
   receiverCapacity,
@@ -166,6 +177,8 @@ export const relations: readonly AnyRelation[] = [
   massFlow,
   pressureDrop,
   riserFloodingNumber,
+  doubleRiserNumber,
+  doubleRiserLeastFlow,
   saturationLoss,
   staticHead,
   subcoolingLeft,
@@ -176,11 +189,18 @@ export const relations: readonly AnyRelation[] = [
   massFlowRatio,
   pressureRatioChange,
   suctionVolumeRatio,
+  valveSizeChange,
   dischargeTemperature,
   oilInAll,
+  usedOil,
   carbonEquivalent,
+  carbonBalance,
   leakRate,
+  followUpDays,
   workingTime,
+  waitingTime,
+  criticalPath,
+  crewTime,
 ];
 
 /** A relation by its name; undefined where there is none. */
@@ -189,8 +209,11 @@ export const relationNamed = (name: string): AnyRelation | undefined => relation
 export {
   allowedLoss,
   brazingNitrogen,
+  carbonBalance,
   carbonEquivalent,
   correctedTestReading,
+  crewTime,
+  criticalPath,
   cylinderAfterDraw,
   cylinderContent,
   cylinderServicePressure,
@@ -198,6 +221,8 @@ export {
   decayLeakRate,
   designPressure,
   dischargeTemperature,
+  doubleRiserLeastFlow,
+  doubleRiserNumber,
   effectivePumpSpeed,
   equivalentLineLength,
   fillNitrogen,
@@ -205,10 +230,12 @@ export {
   flammableChargeCap,
   flushShots,
   flushTime,
+  followUpDays,
   hoseConductance,
   keepAwayDistance,
   leakRate,
   lineAllowance,
+  lineAllowanceInAll,
   lineContent,
   lineVelocity,
   lineVolume,
@@ -239,6 +266,7 @@ export {
   recoveryInAll,
   recoveryLevel,
   refrigerantInAll,
+  regulatorWindow,
   reliefSetting,
   riserFloodingNumber,
   roomChargeLimit,
@@ -273,7 +301,10 @@ export {
   tubeMass,
   tubeWorkingPressure,
   tubeWorkingPressureEuropean,
+  usedOil,
   vacuumBreakNitrogen,
+  valveSizeChange,
+  waitingTime,
   waterBoiling,
   wettedArea,
   workingTime,

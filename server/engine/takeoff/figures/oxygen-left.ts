@@ -17,10 +17,17 @@ export const oxygenLeft = relation({
       optional: true,
       valid: [1, 1e7],
     },
+    before: {
+      kind: 'share',
+      title: 'oxygen before the step',
+      from: 'the steps before, which let gas go in the room',
+      optional: true,
+      valid: [0, 1],
+    },
   },
   output: 'share',
   formula:
-    'without ventilation 20.95 % × e^(-v/V); with it C + (20.95 % - C) × e^(-(Qv + Q) t/V), C = 20.95 % × Qv/(Qv + Q)',
+    'without ventilation O₂ before × e^(-v/V); with it C + (O₂ before - C) × e^(-(Qv + Q) t/V), C = 20.95 % × Qv/(Qv + Q); O₂ before is 20.95 % where no step before let gas go',
   validity: 'gas that mixes with the room’s air',
   sources: ['mass balance of a well-mixed room', oxygenLeast.source],
   confidence: 'computed',
@@ -46,19 +53,25 @@ export const oxygenLeft = relation({
       source: 'limit: nothing let go',
     },
     {
+      inputs: { room: '1000 ft3', released: '40 scf', before: '20.129 %' },
+      expect: '19.34 %',
+      tolerance: 5e-4,
+      source: 'closed form: 40 scf twice leave what 80 scf leave at once (handbook WE-40)',
+    },
+    {
       inputs: { room: '100 ft3', released: '6000 scf', ventilation: '100 cfm', time: '60 min' },
       expect: '10.475 %',
       tolerance: 1e-3,
       source: 'limit: steady state of equal flows',
     },
   ],
-  compute: ({ room, released, ventilation, time }, { say }) => {
+  compute: ({ room, released, ventilation, time, before = oxygenInAir.quantity.low }, { say }) => {
     const fresh = oxygenInAir.quantity.low;
     const share = (value: number): string => say('share', value);
     if (ventilation !== undefined && ventilation > 0 && time !== undefined) {
       const flow = released / time;
       const steady = (fresh * ventilation) / (ventilation + flow);
-      const value = steady + (fresh - steady) * Math.exp((-(ventilation + flow) * time) / room);
+      const value = steady + (before - steady) * Math.exp((-(ventilation + flow) * time) / room);
       return {
         value,
         workings: () => [
@@ -68,13 +81,13 @@ export const oxygenLeft = relation({
         ],
       };
     }
-    const value = fresh * Math.exp(-released / room);
-    const pushedOut = fresh * Math.max(0, 1 - released / room);
+    const value = before * Math.exp(-released / room);
+    const pushedOut = before * Math.max(0, 1 - released / room);
     return {
       value,
       notes: [`If the gas pushes the air out before it mixes, ${share(pushedOut)} are left.`],
       workings: () => [
-        `${share(fresh)} × e^(-${say('volume', released, 'scf')} / ${say('volume', room, 'ft3')}) = ${share(value)}`,
+        `${share(before)} × e^(-${say('volume', released, 'scf')} / ${say('volume', room, 'ft3')}) = ${share(value)}`,
       ],
     };
   },

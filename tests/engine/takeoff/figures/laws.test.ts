@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { refrigerantNamed } from '../../../../server/engine/properties';
-import { between, exactly, isProblem, type Kind, type Quantity } from '../../../../server/engine/quantity';
-import * as figures from '../../../../server/engine/takeoff/figures';
 import { frictionFactor } from '../../../../server/engine/properties/friction';
 import { criticalRatio, openingFlow, purgeThrough } from '../../../../server/engine/properties/gas-flow';
+import { between, exactly, isProblem, type Kind, type Quantity } from '../../../../server/engine/quantity';
+import * as figures from '../../../../server/engine/takeoff/figures';
 import { type Given, input, named, readGiven } from '../../../../server/engine/takeoff/given';
 import { pressureStrip } from '../../../../server/engine/takeoff/pressure-strip';
 import { conductance, inSeries } from '../../../../server/engine/takeoff/pump-flow';
