@@ -109,7 +109,8 @@ export function spaces(plant: Plant): readonly Space[] {
   }
   let ways: string = plant.power;
   // One letter each that tells all values apart: "none" and "new" do not begin alike here.
-  for (const part of plant.parts) ways += `${part.mounted === 'none' ? '-' : part.mounted[0]}${part.position?.[0] ?? ''}`;
+  for (const part of plant.parts)
+    ways += `${part.mounted === 'none' ? '-' : part.mounted[0]}${part.position?.[0] ?? ''}`;
   let found = known.get(ways);
   if (!found) {
     found = findSpaces(plant);
