@@ -60,9 +60,9 @@ export const textPages: readonly Page[] = [
   ),
   faultPage(
     'too-large',
-    'The file is too large',
-    'The text is larger than any plan.',
-    'It is not read at all: most likely it is no plan.',
+    'The file or the circuit is too large',
+    'The text is larger than any plan, or a circuit has more parts than any plant.',
+    'A text that is too large is not read at all, and of a circuit only its first parts: most likely something was pasted many times over.',
     [],
   ),
   faultPage(

@@ -17,6 +17,9 @@ import { type Gather, stated, wordSpan } from './gather';
 import type { Scope } from './scope';
 import type { Amount, Name } from './terms';
 
+/** Parts and passages of a plan that are walked: the largest supermarket rack has a few hundred. */
+const mostPassages = 500;
+
 interface Named {
   readonly bound: Bound;
   readonly name: string;
@@ -48,12 +51,24 @@ export function assembleCircuits(
     } else names.set(name, bound);
   };
 
+  let passages = 0;
+  /** Counts a passage; false where there are too many, which the first one over tells. */
+  const hasRoom = (bound: Bound): boolean => {
+    passages++;
+    if (passages === mostPassages + 1) {
+      const message = `There are more than ${mostPassages} parts in the plan's circuits; those from here on are not looked at.`;
+      gather.report('too-large', 'error', message, bound, wordSpan(bound));
+    }
+    return passages <= mostPassages;
+  };
+
   const seriesOf = (block: readonly Bound[], sections: CircuitSpec['sections'][number][]): Series => {
     const series: SeriesItem[] = [];
     for (const bound of block) {
       const word = bound.word?.word;
       if (!word) continue;
       if (kindNamed(word)) {
+        if (!hasRoom(bound)) continue;
         const name = bound.label?.text ?? word;
         claim(name, bound);
         statements.push(bound);
@@ -70,7 +85,7 @@ export function assembleCircuits(
         series.push({ type: 'parallel', name, branches: [{ name: null, series: seriesOf(bound.block, sections) }] });
       } else if (word === 'through') {
         const part = bound.values['part'] as Name | undefined;
-        if (!part) continue;
+        if (!part || !hasRoom(bound)) continue;
         throughs.push({ bound, name: part.text });
         series.push({ type: 'through', name: part.text });
       } else if (word === 'section') {
