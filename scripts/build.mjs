@@ -1,5 +1,5 @@
 // Bundles the client, the language server (for Node and for a web worker) and the command line into dist/.
-import { chmodSync, existsSync, mkdirSync, rmSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { build } from 'esbuild';
 
@@ -51,10 +51,12 @@ const bundles = [
   { from: 'server/command/print-pdf.ts', to: 'jobplan-pdf.js', how: node },
 ];
 
-rmSync(dist, { recursive: true, force: true });
-mkdirSync(dist);
+mkdirSync(dist, { recursive: true });
 const made = bundles.filter(({ from }) => existsSync(join(root, from)));
 for (const { from } of bundles) if (!existsSync(join(root, from))) console.log(`build: ${from} is not there, left out`);
 await Promise.all(made.map(({ from, to, how }) => build({ ...how, entryPoints: [from], outfile: join(dist, to) })));
+// What an earlier build left goes last, so that a program that is in use never misses its files.
+const kept = new Set(made.flatMap(({ to }) => [to, `${to}.map`]));
+for (const name of readdirSync(dist)) if (!kept.has(name)) rmSync(join(dist, name), { recursive: true });
 if (existsSync(join(dist, 'jobplan.js'))) chmodSync(join(dist, 'jobplan.js'), 0o755);
 console.log(`build: ${made.map(({ to }) => to).join(', ')} in dist/`);

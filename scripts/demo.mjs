@@ -1,6 +1,6 @@
 // Checks the example plans, prints what was found, and writes their sheets to out/demo/, with an index for a browser.
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
@@ -43,7 +43,11 @@ const plans = files
 
 const rows = plans.map(({ file, title }) => {
   const name = basename(file, '.jobplan');
-  for (const [ending, as] of forms) jobplan('sheet', file, '--as', as, '--out', join(out, `${name}.${ending}`));
+  for (const [ending, as] of forms) {
+    const to = join(out, `${name}.${ending}`);
+    jobplan('sheet', file, '--as', as, '--out', to);
+    if (!existsSync(to)) throw new Error(`${to} was not written`);
+  }
   const links = forms.map(([ending]) => `<a href="${encodeURIComponent(name)}.${ending}">${ending}</a>`).join(' ');
   return `<tr><td>${escaped(title)}</td><td>${escaped(relative(root, file))}</td><td>${links}</td></tr>`;
 });
