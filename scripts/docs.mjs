@@ -1,5 +1,5 @@
-// Writes what is made from the code: the language reference, the manual of the checks and the grammar file by which editors
-// colour plans. `--textmate`, `--language` or `--checks` writes one of them alone.
+// Writes what is made from the code: the language reference, the manual of the checks, the list of the figures and the grammar
+// file by which editors colour plans. `--textmate`, `--language`, `--checks` or `--figures` writes one of them alone.
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -13,6 +13,10 @@ export { unitWords } from './server/engine/quantity';
 export { languageReference } from './server/command/docs/language';
 export { checksReference } from './server/command/docs/checks';
 export { chapters } from './server/command/docs/chapters';
+export { figuresReference } from './server/command/docs/figures';
+export { propertyErrors } from './server/command/docs/property-errors';
+export { disagreements } from './server/command/docs/disagreements';
+export { relations } from './server/engine/takeoff/figures';
 export { textMateFile } from './server/editor/highlight/textmate';
 `;
 
@@ -26,9 +30,18 @@ await build({
   outfile: bundle,
   logLevel: 'warning',
 });
-const { vocabulary, unitWords, languageReference, checksReference, chapters, textMateFile } = await import(
-  pathToFileURL(bundle).href
-);
+const {
+  vocabulary,
+  unitWords,
+  languageReference,
+  checksReference,
+  chapters,
+  figuresReference,
+  propertyErrors,
+  disagreements,
+  relations,
+  textMateFile,
+} = await import(pathToFileURL(bundle).href);
 rmSync(bundle);
 
 const [only] = process.argv.slice(2);
@@ -36,6 +49,10 @@ const notes = (path) => (existsSync(join(root, path)) ? readFileSync(join(root, 
 const wanted = (what) => only === undefined || only === `--${what}`;
 if (wanted('language')) write('docs/language.md', languageReference(vocabulary, notes('docs/parts/language-notes.md')));
 if (wanted('checks')) write('docs/checks.md', checksReference(chapters, notes('docs/parts/checks-notes.md')));
+if (wanted('figures')) {
+  const checks = JSON.parse(readFileSync(join(root, 'tests/fixtures/properties/checks.json'), 'utf8')).values;
+  write('docs/figures.md', figuresReference(relations, propertyErrors(checks), disagreements));
+}
 if (wanted('textmate')) write('syntaxes/jobplan.tmLanguage.json', textMateFile(vocabulary, unitWords));
 
 function write(path, text) {
