@@ -1,8 +1,8 @@
 import { wordSpan } from '../../plan/gather';
 import { defineCheck } from '../define';
-import { exampleStandard } from './parameter-missing';
+import { exampleJob, exampleStandard } from './parameter-missing';
 
-const follows = 'kind repair\nfollows short-way revision 4\n';
+const follows = `${exampleJob}follows short-way revision 4\n`;
 
 /** A departure that says no reason. Reads the clause: a reason has no other trace. */
 export const departureWithoutReason = defineCheck({

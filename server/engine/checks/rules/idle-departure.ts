@@ -1,9 +1,9 @@
 import { wordSpan } from '../../plan/gather';
 import type { Departure } from '../../plan/step';
 import { defineCheck } from '../define';
-import { exampleStandard } from './parameter-missing';
+import { exampleJob, exampleStandard } from './parameter-missing';
 
-const follows = 'kind repair\nfollows short-way revision 4\n';
+const follows = `${exampleJob}follows short-way revision 4\n`;
 
 /** A departure that changes nothing. */
 export const idleDeparture = defineCheck({

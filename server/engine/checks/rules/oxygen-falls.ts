@@ -17,7 +17,7 @@ export const oxygenFalls = defineCheck({
   wrong: {
     base: 'split',
     instead: [
-      ['work-space yard open-air', 'work-space closet 200 ft3'],
+      ['work-space yard open-air', 'work-space closet 60 ft3'],
       ['release nitrogen outdoors', 'release nitrogen'],
       [
         '  blow-out each kept line at 50 psig for 30 s into container',

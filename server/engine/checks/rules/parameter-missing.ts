@@ -16,6 +16,21 @@ export const exampleStandard = `standard short-way "Short way" {
   }
 }`;
 
+/** The job that follows it: nothing is opened, so that nothing else is to be found. */
+export const exampleJob = `kind repair
+system {
+  refrigerant R-454B
+  oil POE
+}
+circuit {
+  compressor kept
+  condenser kept
+  filter-drier kept
+  expansion-valve kept
+  evaporator kept
+}
+`;
+
 /** What a standard asks of the job and the job does not state. It reads statements: there is no state to a missing one. */
 export const parameterMissing = defineCheck({
   name: 'parameter-missing',
@@ -30,10 +45,10 @@ export const parameterMissing = defineCheck({
   wrong: {
     base: 'split',
     file: exampleStandard,
-    plan: 'kind repair\nfollows short-way revision 4 # <- here',
+    plan: `${exampleJob}follows short-way revision 4 # <- here`,
     instead: [['  test-pressure 450 psig\n', '']],
   },
-  right: { base: 'split', file: exampleStandard, plan: 'kind repair\nfollows short-way revision 4' },
+  right: { base: 'split', file: exampleStandard, plan: `${exampleJob}follows short-way revision 4` },
   plan(whole) {
     const { plan } = whole;
     if (!plan.standard) return;

@@ -1,7 +1,7 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import { defineCheck } from '../define';
-import { exampleStandard } from './parameter-missing';
+import { exampleJob, exampleStandard } from './parameter-missing';
 
 /** A standard that was written for other work. Reads the kinds that both state. */
 export const standardNotForKind = defineCheck({
@@ -14,8 +14,12 @@ export const standardNotForKind = defineCheck({
   meaning: 'The standard says `applies-to …`, and the kind of the job is not among them.',
   why: 'A procedure for one kind of work leaves out what another needs: a burnout needs its clean-up, a conversion its oil.',
   source: 'common practice',
-  wrong: { base: 'split', file: exampleStandard, plan: 'kind repair, burnout\nfollows short-way revision 4 # <- here' },
-  right: { base: 'split', file: exampleStandard, plan: 'kind repair\nfollows short-way revision 4' },
+  wrong: {
+    base: 'split',
+    file: exampleStandard,
+    plan: `${exampleJob.replace('repair', 'repair, burnout')}follows short-way revision 4 # <- here`,
+  },
+  right: { base: 'split', file: exampleStandard, plan: `${exampleJob}follows short-way revision 4` },
   plan(whole) {
     const { plan } = whole;
     const applies = plan.standard && child(plan.standard.bound.block, 'applies-to');

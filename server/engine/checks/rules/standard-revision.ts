@@ -1,7 +1,7 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import { defineCheck } from '../define';
-import { exampleStandard } from './parameter-missing';
+import { exampleJob, exampleStandard } from './parameter-missing';
 
 /** A job that was written against another revision of its standard. Reads numbers of revisions. */
 export const standardRevision = defineCheck({
@@ -14,8 +14,8 @@ export const standardRevision = defineCheck({
   meaning: 'The plan names a revision of its standard that is not the one that the file holds.',
   why: 'Steps may have changed since the job was written; nobody has looked at it against what the crew will read.',
   source: 'common practice of document control',
-  wrong: { base: 'split', file: exampleStandard, plan: 'kind repair\nfollows short-way revision 3 # <- here' },
-  right: { base: 'split', file: exampleStandard, plan: 'kind repair\nfollows short-way revision 4' },
+  wrong: { base: 'split', file: exampleStandard, plan: `${exampleJob}follows short-way revision 3 # <- here` },
+  right: { base: 'split', file: exampleStandard, plan: `${exampleJob}follows short-way revision 4` },
   plan(whole) {
     const { plan } = whole;
     if (!plan.standard) return;

@@ -1,4 +1,5 @@
 import type { Part } from '../../circuit/graph';
+import { isLine } from '../../circuit/kinds';
 import type { Space } from '../../circuit/spaces';
 import type { Plan } from '../../plan/plan';
 import { firstStage } from '../../reference/pressure-test';
@@ -50,7 +51,7 @@ export const testBelowDesign = defineCheck({
       // A part that is rated lower bounds what its neighbours can be tested at.
       const rated = space.parts.flatMap((each) => plan.graph.parts[each]!.properties.rated ?? []);
       const own = least([wanted(plan, index), ...rated]);
-      // Where old equipment hangs in the same space, gas goes no higher than its weakest part bears.
+      // Where old equipment or a valve that stays hangs in the same space, gas goes no higher than its weakest part bears.
       const kept = space.parts.some((part) => isKept(plan.graph.parts[part]!));
       const limit = kept ? least(space.parts.map((part) => wanted(plan, part))) : own;
       if (limit === null || level >= limit * 0.995) continue;
@@ -71,7 +72,7 @@ const isCasing = (plan: Plan, space: Space): boolean =>
     (index) => isCompressor(plan.graph.parts[index]!) || plan.graph.parts[index]!.kind.group === 'valve',
   );
 
-const isKept = (part: Part): boolean => part.standing === 'kept' && part.kind.equipment;
+const isKept = (part: Part): boolean => part.standing === 'kept' && !isLine(part.kind);
 
 const least = (all: readonly (number | null)[]): number | null => {
   const known = all.flatMap((each) => each ?? []);
