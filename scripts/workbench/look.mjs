@@ -19,17 +19,25 @@ const webview = (page) => page.frameLocator('iframe.webview.ready').frameLocator
 
 /** Runs a command from the palette. */
 async function runCommand(page, title) {
-  await page.keyboard.press('F1');
   const palette = page.locator('.quick-input-widget:visible');
-  await palette.locator('.monaco-list-row').first().waitFor();
-  await page.keyboard.type(title);
-  await palette.locator(`.monaco-list-row.focused[aria-label^="${title}"]`).waitFor();
+  const row = palette.locator(`.monaco-list-row.focused[aria-label^="${title}"]`);
+  // The palette closes when something else of the page takes the focus while it opens; then it is asked for again.
+  for (let tries = 1; ; tries++) {
+    try {
+      await page.keyboard.press('F1');
+      await palette.locator('input').first().fill(`>${title}`, { timeout: 5000 });
+      await row.waitFor({ timeout: 5000 });
+      break;
+    } catch (error) {
+      if (tries === 4) throw error;
+    }
+  }
   await page.keyboard.press('Enter');
 }
 
 /** Chooses a theme as a person does; it applies to the open page at once. */
 async function pickTheme(page, label) {
-  await page.locator('.editor-instance .view-line').first().click();
+  await page.keyboard.press('Control+Digit1');
   await page.keyboard.press('Control+KeyK');
   await page.keyboard.press('Control+KeyT');
   const picker = page.locator('.quick-input-widget:visible');
@@ -42,14 +50,16 @@ async function pickTheme(page, label) {
 
 /** Puts the cursor behind a text of the open plan, by the editor's own search. */
 async function goTo(page, text) {
-  await page.locator('.editor-instance .view-line').first().click();
+  await page.mouse.move(5, 5);
+  await page.keyboard.press('Control+Digit1');
   await page.keyboard.press('Control+KeyF');
   const find = page.locator('.find-widget.visible');
   await find.locator('textarea').first().waitFor();
   await page.keyboard.press('Control+KeyA');
   await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
+  await find.locator('.matchesCount', { hasText: ' of ' }).waitFor();
   await page.keyboard.press('Escape');
+  await find.waitFor({ state: 'hidden' });
   await page.keyboard.press('ArrowRight');
 }
 
@@ -63,7 +73,7 @@ async function picture(page, name) {
 
 async function look(page) {
   await page.locator('.editor-instance .view-line').first().waitFor();
-  await page.locator('.editor-instance .view-line', { hasText: 'nitrogen' }).first().waitFor();
+  await page.getByText('fl-oz solvent').first().waitFor();
   await goTo(page, 'Rain is forecast');
   await page.getByText('scf nitrogen').first().waitFor();
   await picture(page, 'hints');
@@ -76,14 +86,19 @@ async function look(page) {
   await picture(page, 'hover-step');
 
   await goTo(page, '1500 micron');
+  await page.keyboard.press('End');
   await page.keyboard.press('Enter');
-  await page.keyboard.type('pur');
-  await page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'purge' }).first().waitFor();
+  await page.keyboard.type('pur', { delay: 60 });
+  const purge = page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'purge' }).first();
+  await purge.waitFor({ timeout: 8000 }).catch(() => page.keyboard.press('Control+Space'));
+  await purge.waitFor();
   await page.keyboard.press('Control+Space');
   await page.locator('.suggest-details-container, .suggest-details').first().waitFor();
   await picture(page, 'completion');
   await page.keyboard.press('Escape');
   await page.keyboard.type('ge liquid-lin at 100 psi');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Escape');
   await runCommand(page, 'View: Toggle Problems');
   await page.locator('.markers-panel .monaco-list-row').nth(2).waitFor();
   await picture(page, 'problems');

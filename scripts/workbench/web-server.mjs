@@ -23,7 +23,12 @@ const types = {
  * The workspace folder is in memory, filled from the folder `files`; `open` is the file to show.
  */
 export async function startWebServer({ extension, tests, files, open, more = {} }) {
-  const roots = { '/vscode/': vscode, '/extension/': extension, '/fill/': join(import.meta.dirname, 'fill') };
+  const roots = {
+    '/vscode/node_modules/': join(cache, 'node_modules'),
+    '/vscode/': vscode,
+    '/extension/': extension,
+    '/fill/': join(import.meta.dirname, 'fill'),
+  };
   const listing = JSON.stringify({ files: await readFolder(files), open });
   let page;
 

@@ -12,6 +12,7 @@ import type { Feature } from './features/feature';
 import type { Folder } from './folder';
 import type { StartOptions } from './protocol';
 import { Publisher } from './publisher';
+import { Refresher } from './refresher';
 import { loadFile, loadFolder, loadWanted, Session } from './session';
 import { guarded, type Log } from './turns';
 
@@ -30,6 +31,7 @@ export function serve(connection: Connection, host: Host): void {
   };
   const session = new Session(host.makeWorkspace);
   const publisher = new Publisher(connection, log, session);
+  const refresher = new Refresher(connection, session);
   let door: Door = noDoor;
   let watches = false;
   let changesFolders = false;
@@ -67,6 +69,7 @@ export function serve(connection: Connection, host: Host): void {
     } finally {
       folder.loaded = true;
       publisher.everything(folder);
+      refresher.now();
     }
   };
 
@@ -116,9 +119,15 @@ export function serve(connection: Connection, host: Host): void {
   /** After a change: publish, and fetch what a `use` newly asks for. */
   const settle = (folder: Folder, path: string): void => {
     publisher.changed(folder, path);
+    // The changed document asks for itself; others that stand open may draw on it.
+    if (folder.openDocuments().length > 1) refresher.soon();
     if (!folder.loaded || folder.workspace.wanted().length === 0) return;
     loadWanted(folder, door)
-      .then((came) => came && publisher.changed(folder, path))
+      .then((came) => {
+        if (!came) return;
+        publisher.changed(folder, path);
+        refresher.soon();
+      })
       .catch((error) => log('use', error));
   };
 
@@ -177,11 +186,13 @@ export function serve(connection: Connection, host: Host): void {
       for (const folder of touched) {
         await loadWanted(folder, door);
         publisher.everything(folder);
+        refresher.soon();
       }
     }),
   );
 
   for (const feature of host.features) feature.register(connection, session, log);
+  connection.onShutdown(() => refresher.stop());
   connection.listen();
 }
 

@@ -11,17 +11,18 @@ export const placeName = (place: Place): string =>
         ? "a part's block"
         : `\`${place} { … }\``;
 
-/** A word's page in Markdown: its form, its meaning, an example. */
-export function wordPage(word: Word): string {
+/** A word's page in Markdown: its form, its meaning, its clauses, an example. */
+export const wordPage = (word: Word): string => `${wordHead(word)}\n\n${wordRest(word)}`;
+
+/** The form and the meaning of a word. */
+export const wordHead = (word: Word): string => `\`\`\`jobplan\n${formText(word).text}\n\`\`\`\n\n${word.meaning}`;
+
+/** What its clauses are for, and an example. */
+export function wordRest(word: Word): string {
   const clauses = formText(word)
     .parts.map(slotLine)
     .filter((line) => line !== undefined);
-  return [
-    ['```jobplan', formText(word).text, '```'].join('\n'),
-    word.meaning,
-    ...(clauses.length > 0 ? [clauses.join('\n')] : []),
-    `Example: \`${word.example}\``,
-  ].join('\n\n');
+  return [...(clauses.length > 0 ? [clauses.join('\n')] : []), `Example: \`${word.example}\``].join('\n\n');
 }
 
 const slotLine = ({ slot, text }: FormPart): string => `- \`${text}\`: ${slot.meaning}`;

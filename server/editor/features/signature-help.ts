@@ -1,6 +1,8 @@
 import { MarkupKind } from 'vscode-languageserver';
+import type { Token } from '../../../grammar/tree';
 import { expect } from '../../engine/plan/expect';
 import { formText } from '../../engine/plan/form-text';
+import type { Form } from '../../engine/plan/vocabulary';
 import { vocabulary } from '../../engine/vocabulary';
 import { askedAt } from '../asking';
 import { guarded } from '../turns';
@@ -30,11 +32,13 @@ export const signatureHelp: Feature = {
           return null;
         const form = formText(word);
         if (form.parts.length === 0) return null;
+        const before = item.terms.filter((token) => token.at + token.text.length <= within);
         const slot =
           slotAt(bound.spans, within) ??
           next(
             word.form,
-            item.terms.filter((token) => token.at + token.text.length <= within),
+            before,
+            before.some((token) => token.at + token.text.length === within),
           );
         const active = form.parts.findIndex((part) => part.name === slot);
         return {
@@ -59,7 +63,8 @@ export const signatureHelp: Feature = {
 const slotAt = (spans: Readonly<Record<string, { from: number; to: number }>>, within: number): string | undefined =>
   Object.entries(spans).find(([, span]) => span.from <= within && within <= span.to)?.[0];
 
-function next(form: Parameters<typeof expect>[0], tokens: Parameters<typeof expect>[2]): string | undefined {
-  const { awaiting, unitOf, open } = expect(form, vocabulary.common, tokens);
-  return (awaiting ?? unitOf ?? open[0])?.name;
+/** The slot that is being written, or comes next; `touches`: the last term goes on. */
+function next(form: Form, tokens: readonly Token[], touches: boolean): string | undefined {
+  const { awaiting, unitOf, open, last } = expect(form, vocabulary.common, tokens);
+  return (awaiting ?? unitOf ?? (touches ? last : undefined) ?? open[0])?.name;
 }

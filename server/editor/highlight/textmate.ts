@@ -45,7 +45,7 @@ export function textMateGrammar(vocabulary: Vocabulary, unitWords: readonly stri
   const head = (words: readonly string[], name: string): TextMateRule => ({
     match: `${start}(${anyOf(words)})(?!${wordPart})`,
     captures: {
-      1: { name: 'entity.name.label.jobplan' },
+      1: { name: 'entity.name.tag.label.jobplan' },
       2: { name: 'punctuation.separator.label.jobplan' },
       3: { name },
     },
@@ -66,7 +66,7 @@ export function textMateGrammar(vocabulary: Vocabulary, unitWords: readonly stri
       word: head(others, 'keyword.control.jobplan'),
       label: {
         match: `${begin}${label}`,
-        captures: { 1: { name: 'entity.name.label.jobplan' }, 2: { name: 'punctuation.separator.label.jobplan' } },
+        captures: { 1: { name: 'entity.name.tag.label.jobplan' }, 2: { name: 'punctuation.separator.label.jobplan' } },
       },
       date: { name: 'constant.numeric.date.jobplan', match: '\\b(?:\\d{4}-\\d{2}(?:-\\d{2})?|\\d{1,2}:\\d{2})\\b' },
       quantity: {

@@ -4,7 +4,7 @@ import { isPositional } from '../../engine/plan/vocabulary';
 import { vocabulary } from '../../engine/vocabulary';
 import type { Asked } from '../asking';
 import { mentionAt } from '../names';
-import { slotPage, wordPage } from '../words';
+import { slotPage, wordHead, wordPage, wordRest } from '../words';
 import { namePages } from './name';
 import { quantityPage } from './quantity';
 import { jobsPage, stepPages } from './step';
@@ -39,13 +39,13 @@ function pagesOf(asked: Asked, bound: Bound, within: number, kind: string): read
   const isWord = bound.item.word?.at === within;
   const mention = mentionAt(bound, within);
   const named = mention && mention.from <= within ? namePages(asked, bound, mention) : [];
-  if (isWord)
-    return [
-      ...named,
-      ...(bound.word ? [wordPage(bound.word)] : []),
-      ...stepPages(asked, bound),
-      ...jobsPage(asked, bound),
-    ];
+  if (isWord) {
+    // The step's own figures stand before the word's manual, which is known after a while.
+    const own = [...stepPages(asked, bound), ...jobsPage(asked, bound)];
+    const { word } = bound;
+    if (word === null) return [...named, ...own];
+    return own.length > 0 ? [...named, wordHead(word), ...own, wordRest(word)] : [...named, wordPage(word)];
+  }
   const label = bound.label?.from === within ? [...stepPages(asked, bound), ...jobsPage(asked, bound)] : [];
   if (named.length + label.length > 0) return [...named, ...label];
   const slot = clauseAt(bound, within);
