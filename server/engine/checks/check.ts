@@ -117,24 +117,47 @@ interface Group {
 function absorbed(groups: readonly Group[]): readonly Group[] {
   if (!groups.some((group) => group.first.check.yieldsTo)) return groups;
   const under = new Map<Group, Raw[]>();
+  // A group may hold thousands: its parts are gathered once, and only groups of the checks that it yields to are looked at.
+  const parts = new Map(groups.map((group) => [group, concernsOf(group)]));
+  const byCheck = new Map<string, Group[]>();
+  for (const group of groups) {
+    const known = byCheck.get(group.first.check.name);
+    if (known) known.push(group);
+    else byCheck.set(group.first.check.name, [group]);
+  }
+  const order = new Map(groups.map((group, at) => [group, at]));
   const left = groups.filter((group) => {
-    const cause = groups.find(
-      (other) => other !== group && group.first.check.yieldsTo?.includes(other.first.check.name) && meet(other, group),
-    );
-    if (cause) under.set(cause, [...(under.get(cause) ?? []), group.first]);
-    return !cause;
+    const cause = (group.first.check.yieldsTo ?? [])
+      .flatMap(
+        (name) =>
+          byCheck.get(name)?.find((other) => other !== group && meet(parts.get(other)!, parts.get(group)!)) ?? [],
+      )
+      .sort((a, b) => order.get(a)! - order.get(b)!)[0];
+    if (!cause) return true;
+    const held = under.get(cause);
+    if (held) held.push(group.first);
+    else under.set(cause, [group.first]);
+    return false;
   });
   return left.map((group) => ({ first: group.first, others: [...group.others, ...(under.get(group) ?? [])] }));
 }
 
-const concernsOf = (group: Group): readonly number[] | null => {
-  const all = [group.first, ...group.others].map((raw) => raw.report.concerns);
-  return all.some((each) => each === undefined) ? null : all.flatMap((each) => each ?? []);
-};
+/** The parts that a group is about, or all of them. */
+type Concerns = ReadonlySet<number> | 'all';
 
-function meet(a: Group, b: Group): boolean {
-  const [one, other] = [concernsOf(a), concernsOf(b)];
-  return one === null || other === null || one.some((part) => other.includes(part));
+function concernsOf(group: Group): Concerns {
+  const found = new Set<number>();
+  for (const raw of [group.first, ...group.others]) {
+    if (raw.report.concerns === undefined) return 'all';
+    for (const part of raw.report.concerns) found.add(part);
+  }
+  return found;
+}
+
+function meet(one: Concerns, other: Concerns): boolean {
+  if (one === 'all' || other === 'all') return true;
+  for (const part of one) if (other.has(part)) return true;
+  return false;
 }
 
 const sameWords = (a: Raw, b: Raw): boolean =>
