@@ -29,6 +29,7 @@ import { notProvedZero } from './rules/not-proved-zero';
 import { notPutBack } from './rules/not-put-back';
 import { oilRoundsLate } from './rules/oil-rounds-late';
 import { openUnderPressure } from './rules/open-under-pressure';
+import { partNotAsStated } from './rules/part-not-as-stated';
 import { powerNotRestored } from './rules/power-not-restored';
 import { pressureAboveRating } from './rules/pressure-above-rating';
 import { pumpOntoPressure } from './rules/pump-onto-pressure';
@@ -73,6 +74,7 @@ export const orderChecks: readonly Check[] = [
   chargeIntoGas,
   valvesOpenedEarly,
   noFieldDrier,
+  partNotAsStated,
   drierNotRenewed,
   drierBeforeFlush,
   drierOneWay,

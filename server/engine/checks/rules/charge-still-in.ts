@@ -19,6 +19,9 @@ export const chargeStillIn = defineCheck({
   wrong: {
     base: 'rack',
     instead: [
+      ['liquid-drier: filter-drier new', 'liquid-drier: filter-drier kept'],
+      ['txv-1: expansion-valve new', 'txv-1: expansion-valve kept'],
+      ['txv-2: expansion-valve new', 'txv-2: expansion-valve kept'],
       ['    recover system to 0 inHg\n', ''],
       ['    prove-zero system\n', ''],
       ['    cut-out liquid-drier\n', ''],

@@ -1,5 +1,7 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
+import { psi } from '../../reference/table-units';
+import { heldIn } from '../acts';
 import { verb } from '../verb';
 
 /** Watches the gauges after recovery until it is sure that nothing comes back. */
@@ -11,8 +13,11 @@ export const proveZero = verb({
   meaning: 'Waits with open gauges until it is sure that no pressure comes back: no liquid left, nothing trapped.',
   example: 'prove-zero system',
   perform(values, act) {
-    for (const space of act.spaces(values.what))
+    for (const space of act.spaces(values.what)) {
+      // Gauges that show pressure prove nothing, but that there is more to recover.
+      if (heldIn(act, space).high > act.plan.site.atmosphere + psi) continue;
       for (const index of space.parts) act.draft.setPart(index, { provedZero: act.cause });
+    }
   },
   say: (values, speech) => ({
     sentence: `Wait with open gauges at ${speech.parts(values.what)}: no pressure may come back`,
