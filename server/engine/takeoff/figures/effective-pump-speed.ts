@@ -48,6 +48,10 @@ export const effectivePumpSpeed = relation({
     const value = speedAtCircuit(pump, { bore, length, number: hoses }, level);
     return {
       value,
+      notes:
+        value < pump / 2
+          ? ['The hoses set the speed, not the pump: wider and shorter ones gain more than a larger pump.']
+          : [],
       workings: () => [
         `1 / (1/${say('volume-flow', pump, 'cfm')} + 1/(${hoses} hoses of ${say('length', bore, 'in')} by ${say('length', length)})) at ${say('pressure', level)} = ${say('volume-flow', value, 'cfm')}`,
       ],

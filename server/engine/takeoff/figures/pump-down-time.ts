@@ -74,7 +74,12 @@ export const pumpDownTime = relation({
       };
     return {
       value,
-      notes: ['An estimate that leaves drying out: water and oil make it longer.'],
+      notes: [
+        'An estimate that leaves drying out: water and oil make it longer.',
+        ...(speedAtCircuit(pump, line, level) < pump / 2
+          ? ['At the level the hoses set the time, not the pump: wider and shorter ones gain more than a larger pump.']
+          : []),
+      ],
       workings: () => [
         `from ${say('pressure', start)} to ${say('pressure', level)}: ${say('volume', volume, 'ft3')}, speed at the circuit ${say('volume-flow', speedAtCircuit(pump, line, start), 'cfm')} at the start and ${say('volume-flow', speedAtCircuit(pump, line, level), 'cfm')} at the end`,
         `summed in small steps of pressure: ${say('time', value)}`,
