@@ -4,8 +4,8 @@ import type { Bound, Span } from '../plan/bind';
 import type { Plan } from '../plan/plan';
 import type { Declaration } from '../plan/scope';
 import type { Step } from '../plan/step';
-import type { PlanView } from '../view';
 import type { Event } from '../steps/events';
+import type { PlanView } from '../view';
 import type { Entry } from '../walk/walk';
 
 /** How a rule is known: the page says it, and a rule of thumb stays silent where a maker's sheet is cited. */

@@ -1,7 +1,7 @@
 import { exactly, show } from '../quantity';
-import type { PlanView } from '../view';
 import type { Flow } from '../steps/events';
 import { finalPurgeChanges, finalPurgePressure } from '../steps/flow';
+import type { PlanView } from '../view';
 import type { Entry } from '../walk/walk';
 import { isJoined, repeatAround } from './plant';
 
