@@ -1,3 +1,4 @@
+import { exampleText } from '../engine/checks/bases';
 import type { Example } from '../engine/checks/define';
 import type { Page } from '../engine/checks/pages';
 import { formText } from '../engine/plan/form-text';
@@ -29,20 +30,29 @@ export const checkPage = (check: Page): ManualPage => ({
   ],
 });
 
-/** What an example puts into its plan, without the plan around it and without the mark that the tests look for. */
-const exampleLines = ({ file, plan, steps, after, instead }: Example): string =>
-  [
+/** The mark by which the tests know where the finding must stand. */
+const unmarked = (text: string): string => text.replace(/ *# <- here/g, '');
+
+/** What an example puts into its plan, and what it leaves out, without the plan around it. */
+function exampleLines(example: Example): string {
+  const { file, plan, steps, after } = example;
+  const stated = [
     file,
     plan,
     steps === undefined ? undefined : `steps {\n${steps.replace(/^(?=.)/gm, '  ')}\n}`,
     after,
-    ...(instead ?? []).map(([text, by]) =>
-      by.trim() === '' ? `(without: ${text.trim()})` : `${by.trim()}\n(instead of: ${text.trim()})`,
-    ),
-  ]
-    .filter((text) => text !== undefined)
-    .join('\n\n')
-    .replace(/ *# <- here$/gm, '');
+  ];
+  const pieces = stated.filter((text) => text !== undefined).map(unmarked);
+  if (example.instead) {
+    // Of a plan that is altered here and there only the lines that differ are of interest.
+    const [before, now] = [{ ...example, instead: [] }, example].map((each) => linesOf(unmarked(exampleText(each))));
+    pieces.push(...now!.filter((line) => !before!.includes(line)));
+    pieces.push(...before!.filter((line) => !now!.includes(line)).map((line) => `(without: ${line})`));
+  }
+  return pieces.length === 0 ? '(the same plan, unaltered)' : pieces.join('\n');
+}
+
+const linesOf = (text: string): readonly string[] => text.split('\n').map((line) => line.trim());
 
 export function wordPage(word: Word): ManualPage {
   const { text, parts } = formText(word);

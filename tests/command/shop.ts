@@ -1,7 +1,7 @@
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterAll, beforeAll } from 'vitest';
+import { afterAll, beforeAll, vi } from 'vitest';
 import { commands } from '../../server/command/commands';
 import type { Host } from '../../server/command/host';
 import { run } from '../../server/command/run';
@@ -13,6 +13,9 @@ export interface Ended {
   readonly said: string;
   readonly bytes: Uint8Array;
 }
+
+// Plans are walked as often as they are typed, on machines that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 // The first load of a command makes the test runner read the whole engine, which must not count as the test's own time.
 beforeAll(async () => {
