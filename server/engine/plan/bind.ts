@@ -139,7 +139,11 @@ export function readTerms(form: Form, common: Form, all: readonly Token[], whole
     const key = keyAt(forms, tokens, cursor.index);
     if (key) {
       cursor.index += key.words.length;
+      const known = faults.length;
       take(key.name, key.slot, token.at);
+      // What was refused as the term of its clause has its fault, and is not looked at again by itself.
+      const left = cursor.peek();
+      if (faults.length > known && left && left.at === faults.at(-1)!.from && !cursor.atStop) cursor.next();
       continue;
     }
     while (position < positional.length) {
@@ -158,16 +162,18 @@ export function readTerms(form: Form, common: Form, all: readonly Token[], whole
     const from = token.at;
     do cursor.next();
     while (!cursor.atStop && cursor.peek()?.kind !== 'comma');
-    const near =
+    const likely =
       token.kind === 'word'
         ? nearest(
             token.text,
             forms.flatMap((each) => keys(each).map((known) => known.words[0]!)),
           )
         : undefined;
+    const near = likely === token.text ? undefined : likely;
+    const shown = likely !== token.text ? token.text : `${token.text} ${tokens[before + 1]?.text ?? ''}`.trim();
     faults.push({
       name: 'unexpected-term',
-      message: `"${shortened(token.text)}" cannot stand here${near ? `; the nearest is "${near}"` : ''}.`,
+      message: `"${shortened(shown)}" cannot stand here${near ? `; the nearest is "${near}"` : ''}.`,
       from,
       to: near ? end(token) : end(tokens[cursor.index - 1]!),
       instead: near ? [near] : [],
@@ -190,6 +196,18 @@ export function readTerms(form: Form, common: Form, all: readonly Token[], whole
     }
   }
   return { values, spans, faults };
+}
+
+/** A number of rounds at the least that is above the number at the most. */
+export function backwardRounds(values: Readonly<Record<string, unknown>>, at: Span): TermFault | null {
+  const { least, most } = values;
+  if (typeof least !== 'number' || typeof most !== 'number' || least <= most) return null;
+  return {
+    name: 'backward-range',
+    message: `At least ${least} and at most ${most} cannot both be kept.`,
+    ...at,
+    instead: [],
+  };
 }
 
 /** Binds statements to the vocabulary; remembers each statement's meaning by the statement itself. */
@@ -235,6 +253,8 @@ export class Binder {
       return { item, place, word: null, label, values: {}, spans: {}, block: [], faults: [this.unknown(token, place)] };
     const named = this.vocabulary.named.get(place) === word;
     const { values, spans, faults } = readTerms(word.form, this.vocabulary.common, item.terms, whole);
+    const backward = backwardRounds(values, spans['most'] ?? whole);
+    if (backward) faults.push(backward);
     if (label && word.label === 'never' && !named) {
       faults.push({
         name: 'label-not-here',

@@ -1,6 +1,6 @@
 import type { Token } from '../../../grammar/tree';
-import { type Bound, readTerms } from './bind';
-import { faultFinding, type Gather } from './gather';
+import { type Bound, backwardRounds, readTerms } from './bind';
+import { faultFinding, type Gather, wordSpan } from './gather';
 import { adapt, type Departure, eachStep, type Step, stepsOf } from './step';
 import type { Name } from './terms';
 import type { Form, Vocabulary } from './vocabulary';
@@ -95,5 +95,7 @@ function changed(step: Step, departure: Departure, vocabulary: Vocabulary, gathe
     for (const fault of read.faults) gather.findings.push(faultFinding(fault, bound, departure.file));
     Object.assign(values, read.values);
   }
+  const backward = backwardRounds({ ...step.values, ...values }, wordSpan(departure.bound));
+  if (backward) gather.findings.push(faultFinding(backward, departure.bound, departure.file));
   return adapt(step, departure.bound, () => ({ ...step, values: { ...step.values, ...values }, departure }));
 }

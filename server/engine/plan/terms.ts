@@ -173,8 +173,11 @@ export function quantity(...kinds: readonly [Kind, ...Kind[]]): Term<Amount> {
   };
 }
 
-/** A bare number: a count, a revision. */
-export function count(): Term<number> {
+/** More than this of anything that a job counts one by one is a slip of the hand. */
+const mostCounted = 1000;
+
+/** A bare whole number: how many, how often, a revision. */
+export function count({ least = 0, most = mostCounted } = {}): Term<number> {
   return {
     shape: 'number',
     type: 'number',
@@ -182,12 +185,21 @@ export function count(): Term<number> {
     starts: (token) => token.kind === 'number',
     read(cursor) {
       const token = cursor.peek();
-      if (token?.kind !== 'number' || !/^\d+(\.\d+)?$/.test(token.text)) return expected('a number', token, '3');
+      if (token?.kind !== 'number') return expected('a number', token, '3');
       cursor.next();
-      return { value: Number(token.text) };
+      const value = /^\d+$/.test(token.text) ? Number(token.text) : Number.NaN;
+      if (value >= least && value <= most) return { value };
+      return fault(
+        'impossible',
+        `"${shortened(token.text)}" cannot stand here: a whole number from ${least} to ${most} belongs here.`,
+        token,
+      );
     },
   };
 }
+
+/** How often something is done: rounds of a repeat, ways back after a failed test. */
+export const rounds = (): Term<number> => count({ least: 1, most: 100 });
 
 /** One of a few words; several words may make one choice ("long-radius"). */
 export function choice<const C extends readonly string[]>(...choices: C): Term<C[number]> {

@@ -1,4 +1,4 @@
-import { choice, count, name, quantity, text } from '../plan/terms';
+import { choice, name, quantity, rounds, text } from '../plan/terms';
 import { clause, first, flag, maybe, needed, word } from '../plan/vocabulary';
 
 /** Words that stand in a step's block: who, limits, readings, what to do if it fails. */
@@ -60,7 +60,7 @@ export const blockWords = [
     roles: ['check', 'figure', 'sheet'],
     form: {
       label: needed(clause('back to', name('label'), 'a labelled step before this one')),
-      most: clause('at most', count(), 'how often'),
+      most: clause('at most', rounds(), 'how often'),
       times: flag('times', 'rounds'),
       afterwards: maybe(text(), 'what then'),
     },

@@ -79,6 +79,9 @@ export function takeOff(plan: Plan, walk: Walk): TakeOff {
 const planned = ({ entry, draw, planned: times }: Counted): readonly PlannedDraw[] =>
   draw.of === 'nitrogen' ? Array.from({ length: times }, () => ({ entry, mass: massOf(draw), least: draw.least })) : [];
 
+/** Draws of one step that the stock is run through one by one; repeats within repeats multiply. */
+const mostPlanned = 10_000;
+
 /** All draws in the order of the work. The charge of the machine comes out once, however often it is recovered from. */
 function countedDraws(plan: Plan, walk: Walk, taken: readonly StepTakeOff[]): readonly Counted[] {
   const extra = extraRounds(walk.entries);
@@ -91,7 +94,7 @@ function countedDraws(plan: Plan, walk: Walk, taken: readonly StepTakeOff[]): re
       const again = draw.of === 'recovery' && draw.mass !== null && draw.mass === plan.system.recoverCharge?.quantity;
       const own = again && out ? { ...draw, mass: exactly('mass', 0) } : draw;
       out ||= again;
-      draws.push({ entry, draw: own, least: times.least, most, planned: times.most });
+      draws.push({ entry, draw: own, least: times.least, most, planned: Math.min(times.most, mostPlanned) });
     }
   });
   return draws;

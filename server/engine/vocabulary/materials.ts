@@ -274,7 +274,7 @@ export const recordWords = [
     once: true,
     form: {
       plan: first(name('plan'), 'the plan'),
-      revision: clause('revision', count(), 'the revision that was followed'),
+      revision: clause('revision', count({ most: 99_999_999 }), 'the revision that was followed'),
     },
     meaning: 'The plan that was followed, and its revision.',
     example: 'of mill-lane-3 revision 4',

@@ -8,7 +8,7 @@ export const planWords = [
   word({
     word: 'revision',
     places: ['plan', 'standard', 'house-rules'],
-    form: { number: first(count(), 'a whole number') },
+    form: { number: first(count({ most: 99_999_999 }), 'a whole number') },
     once: true,
     meaning: 'The revision; it stands in the head of every printed page and records are taken against it.',
     example: 'revision 4',
@@ -40,7 +40,7 @@ export const planWords = [
     once: true,
     form: {
       standard: first(name('standard'), 'the standard'),
-      revision: clause('revision', count(), 'the revision that the job was written against'),
+      revision: clause('revision', count({ most: 99_999_999 }), 'the revision that the job was written against'),
     },
     meaning: 'Takes the steps of a standard, at a revision.',
     example: 'follows line-set-reuse revision 4',

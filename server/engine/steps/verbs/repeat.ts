@@ -1,4 +1,4 @@
-import { count, name, quantity } from '../../plan/terms';
+import { name, quantity, rounds } from '../../plan/terms';
 import { clause, flag } from '../../plan/vocabulary';
 import { verb } from '../verb';
 
@@ -13,8 +13,8 @@ export const repeat = verb({
     clear: flag('until clear', 'until a cloth at the outlet stays clean'),
     oil: clause('until', name('oil'), 'an old oil …'),
     share: clause('at most', quantity('share'), '… down to this share'),
-    least: clause('at least', count(), 'rounds at the least'),
-    most: clause('at most', count(), 'rounds at the most'),
+    least: clause('at least', rounds(), 'rounds at the least'),
+    most: clause('at most', rounds(), 'rounds at the most'),
   },
   meaning:
     'A block that the work goes through more than once. Quantities are given from the least to the most rounds; stock is held against the most.',
