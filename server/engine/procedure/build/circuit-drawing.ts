@@ -27,13 +27,17 @@ export function drawingsOf(sheet: Sheet): readonly TitledDrawing[] {
 }
 
 function piecesOf(series: Series, part: (spec: PartSpec) => Piece): readonly Piece[] {
-  return series.map((item): Piece => {
-    if (item.type === 'part') return part(item.part);
-    if (item.type === 'through') return { kind: 'through', name: item.name };
-    return {
-      kind: 'parallel',
-      branches: item.branches.map((branch) => ({ name: branch.name ?? '', series: piecesOf(branch.series, part) })),
-    };
+  return series.flatMap((item): readonly Piece[] => {
+    if (item.type === 'part') return [part(item.part)];
+    if (item.type === 'through') return [{ kind: 'through', name: item.name }];
+    // Parts in one casing are a parallel of one branch: they are drawn in line.
+    const [only] = item.branches;
+    if (only && item.branches.length === 1) return piecesOf(only.series, part);
+    const branches = item.branches.map((branch) => ({
+      name: branch.name ?? '',
+      series: piecesOf(branch.series, part),
+    }));
+    return [{ kind: 'parallel', branches }];
   });
 }
 

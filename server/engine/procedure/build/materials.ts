@@ -185,6 +185,6 @@ function parts(sheet: Sheet): readonly Material[] {
       entry.events.some((event) => event.type === 'pressurises' && event.purpose === 'test'),
     )
   )
-    rows.push({ take: sentence('Leak-search fluid'), needed: null, why: 'bubbles at 10 psig' });
+    rows.push({ take: sentence('Leak-search fluid'), needed: null, why: 'bubbles on the joints' });
   return rows;
 }

@@ -1,6 +1,6 @@
 import type { Plan, Stated } from '../../plan/plan';
 import type { Amount as Authored } from '../../plan/terms';
-import { isProblem, type Kind, type Quantity, show, toQuantity, unitNamed } from '../../quantity';
+import { exactly, isProblem, type Kind, type Quantity, show, toQuantity, unitNamed } from '../../quantity';
 import type { Figure } from '../../takeoff/figure';
 import { relationNamed } from '../../takeoff/figures';
 import { type Amount, amount, computed } from '../sentence';
@@ -16,6 +16,10 @@ export interface Ruler {
   readonly main: System;
   readonly units: Units;
   readonly atmosphere: number;
+  /** A fact of the trade counted from the atmosphere, Pa over it: "10 psig". */
+  gauge(over: number): Amount;
+  /** Unit of a vacuum gauge. */
+  readonly vacuum: string;
   authored(amount: Authored): Amount;
   stated(stated: Stated): Amount;
   /** A computed quantity; `as` names the unit of the first figure where that unit is of the main system. */
@@ -85,10 +89,12 @@ export function rulerOf(plan: Plan, units: Units): Ruler {
     main,
     units,
     atmosphere,
+    vacuum: main === 'si' ? 'Pa absolute' : 'micron',
     authored,
     stated: (stated) => authored(stated.amount),
     computed: (quantity, as, digits) => computed(...pair(quantity, as, digits)),
     fact: (quantity, as, digits) => amount(...pair(quantity, as, digits)),
+    gauge: (over) => amount(...pair(exactly('pressure', atmosphere + over), main === 'si' ? 'kPa gauge' : 'psig', 2)),
     figure: (figure) => {
       if (figure.quantity === null) return null;
       const relation = relationNamed(figure.name);

@@ -2,6 +2,7 @@ import { type Bound, child } from '../../plan/bind';
 import type { BringItem } from '../../plan/plan';
 import type { Amount as Authored, Name } from '../../plan/terms';
 import { exactly } from '../../quantity';
+import { gaugeResolution, temperatureUncertainty } from '../../reference/pressure-test';
 import type { Tool } from '../document';
 import { type Sentence, sentence } from '../sentence';
 import { classOf, flammable } from './hazards';
@@ -9,6 +10,9 @@ import { hereOf } from './here';
 import { reliefWindow } from './lines/pressure';
 import type { Sheet } from './sheet';
 import { joined } from './words';
+
+/** A scale for cylinders reads half an ounce (common practice, no source), kg. */
+const scaleStep = 0.0142;
 
 /** What the tools must stand: from the pressures, the gases and the levels of this job. */
 export function toolsOf(sheet: Sheet): readonly Tool[] {
@@ -107,7 +111,7 @@ function scale(sheet: Sheet): readonly Tool[] {
   return [
     {
       take: sentence('Scale'),
-      rating: sentence('carries a full cylinder, reads to half an ounce'),
+      rating: sentence('carries a full cylinder, reads to ', sheet.ruler.fact(exactly('mass', scaleStep))),
       why: 'cylinders in and out',
     },
   ];
@@ -127,7 +131,7 @@ function pump(sheet: Sheet, item: BringItem | undefined): readonly Tool[] {
         `Vacuum pump${item?.name ? ` ${item.name}` : ''}${hose ? ` with ${item!.number} x ${hose}` : ''}, fresh oil`,
       ),
       rating: joined([
-        sentence('reaches well below ', ruler.fact(exactly('pressure', lowest), 'micron')),
+        sentence('reaches well below ', ruler.fact(exactly('pressure', lowest), ruler.vacuum)),
         ultimate ? sentence('this one ', ruler.authored(ultimate)) : [],
         after !== null && flammable(after) ? sentence(`made for ${classOf(after)}`) : [],
       ]),
@@ -172,10 +176,20 @@ function handTools(sheet: Sheet): readonly Tool[] {
   if (high > 0)
     tools.push({
       take: sentence('Gauges and hoses'),
-      rating: sentence('good for ', sheet.ruler.fact(exactly('pressure', high), 'psig'), '; test gauge reads to 1 psi'),
+      rating: sentence(
+        'good for ',
+        sheet.ruler.fact(exactly('pressure', high), 'psig'),
+        '; test gauge reads to ',
+        sheet.ruler.fact(gaugeResolution.quantity, undefined, 2),
+      ),
       why: 'pressure test',
     });
-  add(high > 0, 'Pipe thermometer', 'within 1 degF', 'correction of the test reading');
+  if (high > 0)
+    tools.push({
+      take: sentence('Pipe thermometer'),
+      rating: sentence('within ', sheet.ruler.fact(temperatureUncertainty.quantity, undefined, 2)),
+      why: 'correction of the test reading',
+    });
   add(
     all.some((event) => event.type === 'joins' && event.torch),
     'Torch, tube cutter, deburrer',

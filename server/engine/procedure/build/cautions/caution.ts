@@ -1,3 +1,4 @@
+import { exactly } from '../../../quantity';
 import { type Sentence, sentence } from '../../sentence';
 import { classOf } from '../hazards';
 import type { Here } from '../here';
@@ -7,8 +8,12 @@ export type Caution = (here: Here) => Sentence | null;
 
 export const when = (asks: boolean, text: string): Sentence | null => (asks ? sentence(text) : null);
 
-/** The least distance to what ignites, as makers of A2L equipment ask it (handbook section 11, from memory): 10 ft. */
-export const fireNear = (refrigerant: string): Sentence =>
+/** The least distance to what ignites, 10 ft, as makers of A2L equipment ask it (from memory), m. */
+const keptFree = 3.048;
+
+export const fireNear = (here: Here, refrigerant: string): Sentence =>
   sentence(
-    `${refrigerant} burns (${classOf(refrigerant)}): detector on, air moving, nothing that sparks or glows within 10 ft; machine, hoses and pump made for its class.`,
+    `${refrigerant} burns (${classOf(refrigerant)}): detector on, air moving, nothing that sparks or glows within `,
+    here.ruler.fact(exactly('length', keptFree), undefined, 2),
+    '; machine, hoses and pump made for its class.',
   );

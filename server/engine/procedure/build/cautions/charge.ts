@@ -27,7 +27,7 @@ export const charging: readonly Caution[] = [
       here.events('charges').find((event) => event.purpose === 'charge')?.refrigerant ??
       here.events('lets-in').flatMap((event) => event.parts.flatMap((index) => unitCharge(here, index) ?? []))[0] ??
       null;
-    return gas !== null && flammable(gas) ? fireNear(gas) : null;
+    return gas !== null && flammable(gas) ? fireNear(here, gas) : null;
   },
   (here) =>
     when(

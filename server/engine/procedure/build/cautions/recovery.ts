@@ -15,7 +15,7 @@ export const recovering: readonly Caution[] = [
       .events('recovers')
       .flatMap((event) => event.held)
       .find((held) => flammable(held.refrigerant));
-    return burning ? fireNear(burning.refrigerant!) : null;
+    return burning ? fireNear(here, burning.refrigerant!) : null;
   },
   (here) =>
     when(

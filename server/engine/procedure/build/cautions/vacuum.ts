@@ -13,6 +13,6 @@ export const pumping: readonly Caution[] = [
   (here) => {
     const held = here.events('evacuates').flatMap((event) => event.spaces.flatMap((space) => heldBefore(here, space)));
     const burning = held.find((each) => flammable(each.refrigerant));
-    return burning ? fireNear(burning.refrigerant!) : null;
+    return burning ? fireNear(here, burning.refrigerant!) : null;
   },
 ];

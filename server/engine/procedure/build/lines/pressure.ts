@@ -9,8 +9,8 @@ import type { StepLine } from '../../document';
 import { type Run, sentence } from '../../sentence';
 import type { Here } from '../here';
 
-/** Below this a test finds open joints with bubbles; it needs no stages and no wait for the gas to settle. */
-const lowTest = 150e3; // Pa absolute, about 7 psig over sea level's atmosphere: the first stage of a test (10 psig) is above
+/** Up to here (Pa over the atmosphere, about 22 psig) a test finds open joints with bubbles: the gas need not settle. */
+const lowTest = 150e3;
 
 /** The window for the relief on the nitrogen supply: above the test, below the weakest part that it reaches. */
 export function reliefWindow(here: Here): Figure | null {
@@ -38,11 +38,15 @@ export function pressureTestLines(here: Here): readonly StepLine[] {
   const unit = ruler.unit('pressure', level);
   const degrees = ruler.unit('temperature', plan.site.outdoors?.amount ?? null);
   const lines: StepLine[] = [];
+  // The stages of the trade are whole psig; in SI they are near enough to two digits.
+  const si = ruler.main === 'si';
   const stages = testStages(event.level, ruler.atmosphere);
   if (stages.length > 1) {
     const shown = stages
       .slice(0, -1)
-      .map((stage) => show(exactly('pressure', stage), { as: unit, atmosphere: ruler.atmosphere }));
+      .map((stage) =>
+        show(exactly('pressure', stage), { as: unit, atmosphere: ruler.atmosphere, ...(si && { digits: 2 }) }),
+      );
     lines.push(checks('Reach in stages', ...shown, level.literal.text));
   }
   if (here.value('bubbles') === true) lines.push(checks('Bubbles', 'every joint soaped and looked at'));

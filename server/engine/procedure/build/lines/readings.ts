@@ -32,7 +32,7 @@ export function unitFor(here: Here, what: string, limit: Authored | null | undef
   if (limit) return here.ruler.unit(limit.kind, limit);
   const found = kinds.find(([pattern]) => pattern.test(what))?.[1];
   if (found === undefined) return 'as read';
-  if (found === 'micron') return here.ruler.main === 'si' ? 'Pa absolute' : 'micron';
+  if (found === 'micron') return here.ruler.vacuum;
   return bareUnits.has(found) ? found : here.ruler.unit(found as Kind);
 }
 

@@ -33,11 +33,7 @@ export function decayLines(here: Here): readonly StepLine[] {
     space.cells.map((cell) => contentsOfCell(here.before, cell).high),
   );
   const start = levels.length > 0 ? Math.max(...levels) : null;
-  const unit = rise
-    ? here.ruler.unit('pressure-difference', rise)
-    : here.ruler.main === 'si'
-      ? 'Pa absolute'
-      : 'micron';
+  const unit = rise ? here.ruler.unit('pressure-difference', rise) : here.ruler.vacuum;
   const lines: StepLine[] = [
     reading(
       'Start',
