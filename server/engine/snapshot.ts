@@ -2,6 +2,7 @@ import { print } from '../../grammar';
 import type { Tree } from '../../grammar/tree';
 import { check } from './checks/check';
 import { checkRecord } from './checks/check-record';
+import { materialNames } from './checks/material-names';
 import { syntaxFindings, wordFindings } from './faults';
 import type { Finding } from './finding';
 import { assemble } from './plan/assemble';
@@ -141,6 +142,7 @@ export class Snapshot {
       ...twice(bound),
       ...views.flatMap((view) => view.findings),
       ...this.recordFindings(bound),
+      ...materialNames(bound.declarations, this.scope(path)),
     ];
     return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views)));
   }
