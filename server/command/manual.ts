@@ -4,6 +4,7 @@ import type { Page } from '../engine/checks/pages';
 import { formText } from '../engine/plan/form-text';
 import type { Word } from '../engine/plan/vocabulary';
 import type { AnyRelation, Example as WorkedExample } from '../engine/takeoff/relation';
+import { differentLines } from './difference';
 import type { ManualPage } from './shapes/explain';
 
 type Section = ManualPage['sections'][number];
@@ -46,8 +47,8 @@ function exampleLines(example: Example): string {
   if (example.instead) {
     // Of a plan that is altered here and there only the lines that differ are of interest.
     const [before, now] = [{ ...example, instead: [] }, example].map((each) => linesOf(unmarked(exampleText(each))));
-    pieces.push(...now!.filter((line) => !before!.includes(line)));
-    pieces.push(...before!.filter((line) => !now!.includes(line)).map((line) => `(without: ${line})`));
+    const { gone, come } = differentLines(before!, now!);
+    pieces.push(...come, ...gone.map((line) => `(without: ${line})`));
   }
   return pieces.length === 0 ? '(the same plan, unaltered)' : pieces.join('\n');
 }

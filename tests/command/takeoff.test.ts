@@ -49,6 +49,25 @@ test('the text has the steps with figures, and the totals', async () => {
   expect(status).toBe(0);
 });
 
+test('the stock is told container by container, with where it falls short and what goes home', async () => {
+  const scarce = Shop.withSamples();
+  scarce.write(split, scarce.read(split).replace('solvent 2 x', 'solvent 1 x'));
+  const ended = json(await scarce.type('takeoff', split, '--format', 'json')) as TakeoffReport;
+  // By the plan's own line: one container of 12 lb, 5.443 kg, which the most rounds use up.
+  expect(ended.containers.find(({ of }) => of === 'solvent')).toMatchObject({
+    container: 'shop-flush',
+    unit: 'kg',
+    start: expect.closeTo(5.443, 3),
+    end: expect.closeTo(0, 9),
+  });
+  expect(ended.shortfalls).toMatchObject([{ of: 'solvent', what: 'shop-flush', unit: 'kg' }]);
+  expect(ended.waste.map(({ container }) => container)).toEqual(['vented metal can for spent solvent', 'rc-30']);
+  expect(new Set(ended.defaults).size).toBe(ended.defaults.length);
+  const { out } = await scarce.type('takeoff', split);
+  for (const part of ['Container by container', 'Falls short', 'To take away', 'Taken where the plan is silent'])
+    expect(out).toContain(`\n${part}`);
+});
+
 test('what lacks is said with the line that would give it', async () => {
   const lacking = Shop.withSamples();
   lacking.write(split, lacking.read(split).replace(/^ *length .*\n/gm, ''));

@@ -1,14 +1,16 @@
-import type { ShowOptions } from '../../engine/quantity';
+import { type Quantity, type ShowOptions, show } from '../../engine/quantity';
 import type { Figure } from '../../engine/takeoff/figure';
 import { relationNamed } from '../../engine/takeoff/figures';
+import type { Shortfall } from '../../engine/takeoff/shortfalls';
 import { showFigure } from '../../engine/takeoff/show-figure';
 import type { Entry } from '../../engine/walk/walk';
 import { type Chosen, chosenPlan, handles, verdict } from '../chosen';
 import type { CommandDescription } from '../description';
 import { type Paint, paintFor } from '../host';
 import { failOnOption, formatOption, planOption, todayOption, unitsIn, unitsOption, wantsJson } from '../options';
-import { figureReport } from '../report/figure';
+import { figureReport, unitOf } from '../report/figure';
 import { jsonText } from '../report/json';
+import { containerLines, wasteShown } from '../report/stock';
 import { table } from '../report/table';
 import type { TakeoffReport } from '../shapes/takeoff';
 
@@ -72,6 +74,37 @@ function reportOf(chosen: Chosen, options: ShowOptions): TakeoffReport {
       };
     }),
     totals: takeOff.totals.map((figure) => figureReport(figure, options)),
+    containers: containerLines(takeOff, options).map(
+      ({ of, what, container, kind, start, end, shown, changed, price }) => ({
+        of,
+        what,
+        container,
+        unit: unitOf[kind],
+        start,
+        end,
+        shown,
+        changed: changed && handleOf(changed).step,
+        price,
+      }),
+    ),
+    waste: takeOff.waste.map((waste) => ({
+      what: waste.what,
+      container: waste.container,
+      unit: waste.quantity && unitOf[waste.quantity.kind],
+      low: waste.quantity && waste.quantity.low,
+      high: waste.quantity && waste.quantity.high,
+      shown: wasteShown(waste, options),
+      keep: waste.keep,
+    })),
+    shortfalls: takeOff.shortfalls.map(({ kind, what, entry, missing }) => ({
+      of: kind,
+      what,
+      step: handleOf(entry).step,
+      unit: unitOf[missing.kind],
+      missing: missing.high,
+      shown: shownMissing(kind, missing, options),
+    })),
+    defaults: [...takeOff.defaults],
   };
 }
 
@@ -87,10 +120,50 @@ function textOf(chosen: Chosen, options: ShowOptions, paint: Paint): string {
     lines.push(...rows(figures, options));
   }
   lines.push('', paint('bold', 'In all'), ...rows(takeOff.totals, options));
-  const notes = new Set(takeOff.totals.flatMap((figure) => figure.notes));
-  if (notes.size > 0) lines.push('', ...[...notes].map((note) => `    ${note}`));
+  const section = (title: string, lines_: readonly string[]): void => {
+    if (lines_.length > 0) lines.push('', paint('bold', title), ...lines_);
+  };
+  const told = new Set(takeOff.defaults);
+  const notes = [...new Set(takeOff.totals.flatMap((figure) => figure.notes))].filter((note) => !told.has(note));
+  if (notes.length > 0) lines.push('', ...notes.map((note) => `    ${note}`));
+  section(
+    'Container by container, at the most rounds',
+    textRows(
+      containerLines(takeOff, options).map(({ what, container, shown, changed, price }) => [
+        container,
+        what,
+        `${shown}${changed ? `, changed at step ${handleOf(changed).number}` : ''}${price ? ` (${price})` : ''}`,
+      ]),
+    ),
+  );
+  section(
+    'Falls short',
+    textRows(
+      takeOff.shortfalls.map(({ kind, what, entry, missing }) => [
+        what,
+        `${shownMissing(kind, missing, options)} missing`,
+        `from step ${handleOf(entry).number}: ${entry.slot.step.text}`,
+      ]),
+    ),
+  );
+  section(
+    'To take away',
+    textRows(
+      takeOff.waste.map((waste) => [waste.what, wasteShown(waste, options), `${waste.container}. ${waste.keep}`]),
+    ),
+  );
+  section(
+    'Taken where the plan is silent',
+    takeOff.defaults.map((note) => `    ${note}`),
+  );
   return `${lines.join('\n')}\n`;
 }
+
+const shownMissing = (kind: Shortfall['kind'], missing: Quantity, options: ShowOptions): string =>
+  show(missing, kind === 'nitrogen' && options.system !== 'si' ? { ...options, as: 'scf' } : options);
+
+const textRows = (cells: readonly (readonly string[])[]): readonly string[] =>
+  cells.length === 0 ? [] : table([['', '', ''], ...cells], '    ').slice(1);
 
 const rows = (figures: readonly Figure[], options: ShowOptions): readonly string[] =>
   table(

@@ -4,7 +4,7 @@ import { showFigure } from '../../engine/takeoff/show-figure';
 import type { FigureReport } from '../shapes/figure';
 
 /** The SI unit in which the engine keeps a kind, as a plan would write it. */
-const unitOf: Readonly<Record<Kind, string>> = {
+export const unitOf: Readonly<Record<Kind, string>> = {
   length: 'm',
   area: 'm2',
   volume: 'm3',

@@ -5,6 +5,8 @@ export const stepHandle = z
   .union([z.string(), z.int().positive()])
   .describe('the label of the step, or its number on the sheet');
 
+const material = z.enum(['nitrogen', 'solvent', 'refrigerant', 'oil', 'recovery']);
+
 /** What `takeoff --format json` writes. */
 export const takeoffReport = z
   .strictObject({
@@ -22,6 +24,45 @@ export const takeoffReport = z
       )
       .describe('in the order of the work; a step with figures of several subjects stands once for each'),
     totals: z.array(figureReport),
+    containers: z
+      .array(
+        z.strictObject({
+          of: material,
+          what: z.string().describe('what is in it'),
+          container: z.string().describe('as the job calls it'),
+          unit: z.string().describe('SI; a pressure counts from absolute zero, a weight is net'),
+          start: z.number(),
+          end: z.number(),
+          shown: z.string().describe('as people read gauge or scale'),
+          changed: stepHandle.nullable().describe('the step at which the next one is taken; null where it lasts'),
+          price: z.string().nullable().describe('as the shop writes it'),
+        }),
+      )
+      .describe('the stock container by container in the order of use, at the most rounds'),
+    waste: z.array(
+      z.strictObject({
+        what: z.string(),
+        container: z.string(),
+        unit: z.string().nullable(),
+        low: z.number().nullable().describe('null where the plan does not say how much comes out'),
+        high: z.number().nullable(),
+        shown: z.string(),
+        keep: z.string().describe('what it must be kept apart from'),
+      }),
+    ),
+    shortfalls: z
+      .array(
+        z.strictObject({
+          of: material,
+          what: z.string(),
+          step: stepHandle.describe('the first step that the stock does not serve'),
+          unit: z.string(),
+          missing: z.number().describe('in all, from that step on'),
+          shown: z.string(),
+        }),
+      )
+      .describe('where the stated stock does not last; empty where none is stated'),
+    defaults: z.array(z.string()).describe('every default that a figure takes, told once'),
   })
   .describe('Computed figures of a plan.');
 export type TakeoffReport = z.infer<typeof takeoffReport>;
