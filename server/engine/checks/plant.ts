@@ -94,3 +94,16 @@ export function flowsBothWays(graph: Graph, part: Part): boolean {
     return part.ends.every((end) => end > first && end < second);
   });
 }
+
+/** A section that a step lets refrigerant into by a valve, as it stood before: what was shut off from the charge until then. */
+export function sectionsLetIn(before: Plant, after: Plant): readonly Space[] {
+  if (before === after || spaces(before) === spaces(after)) return [];
+  return spaces(before).filter((space) => {
+    if (space.openings.length > 0 || heldBy(before, space).gas === 'refrigerant' || onlyDriers(before, space))
+      return false;
+    const [part] = space.parts;
+    if (part === undefined || !touched(before.graph, part)) return false;
+    const joined = spaces(after).find((each) => space.cells.every((cell) => each.cells.includes(cell)));
+    return joined !== undefined && joined.cells.length > space.cells.length && isCharged(after, part);
+  });
+}

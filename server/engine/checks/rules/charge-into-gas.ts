@@ -2,7 +2,7 @@ import { spacesOf } from '../../circuit/spaces';
 import type { Contents } from '../../circuit/state';
 import { factsOf, isFlammable } from '../../reference/refrigerant-facts';
 import { defineCheck } from '../define';
-import { heldBy } from '../plant';
+import { heldBy, sectionsLetIn } from '../plant';
 import { edits } from '../support';
 
 /** Refrigerant weighed into nitrogen or air. */
@@ -13,7 +13,7 @@ export const chargeIntoGas = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['joint-left-open', 'valves-opened-early', 'section-not-evacuated'],
+  yieldsTo: ['joint-left-open', 'valves-opened-early', 'section-not-evacuated', 'charge-still-in'],
   meaning:
     'When the charge goes in, the part holds nitrogen or air: it was never evacuated, or gas was let in after the last evacuation. With a flammable refrigerant, or after an evacuation, the finding is an error.',
   why: 'Gas that does not condense raises the pressure for good; air with a flammable refrigerant burns, and its water makes acid.',
@@ -29,8 +29,16 @@ export const chargeIntoGas = defineCheck({
   right: { base: 'rack' },
   plan(whole) {
     whole.entries.forEach((entry, at) => {
-      for (const event of entry.events) {
-        if (event.type !== 'charges' || event.purpose !== 'charge') continue;
+      const charges = entry.events.flatMap((event) =>
+        event.type === 'charges' && event.purpose === 'charge'
+          ? [{ refrigerant: event.refrigerant, spaces: event.spaces }]
+          : [],
+      );
+      // A section that a valve opens to the charge is charged, too.
+      const joined = charges.length > 0 ? [] : sectionsLetIn(entry.before, entry.after);
+      const gas = whole.plan.system.refrigerant.after;
+      const all = joined.length > 0 && gas !== null ? [...charges, { refrigerant: gas, spaces: joined }] : charges;
+      for (const event of all) {
         for (const space of event.spaces) {
           if (space.openings.length > 0) continue;
           const held: Contents = heldBy(entry.before, spacesOf(entry.before, space.parts[0]!)[0] ?? space);

@@ -2,7 +2,7 @@ import type { Space } from '../../circuit/spaces';
 import { spacesOf } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
 import { defineCheck } from '../define';
-import { heldBy, onlyDriers } from '../plant';
+import { heldBy, onlyDriers, sectionsLetIn } from '../plant';
 import { edits } from '../support';
 
 /** Refrigerant let into a vacuum that nobody watched. */
@@ -31,6 +31,7 @@ export const decayTestMissing = defineCheck({
     const spaces = [
       ...charged.flatMap((event) => event.spaces),
       ...here.events('lets-in').flatMap((event) => besides(here.before, event.ends)),
+      ...(charged.length === 0 ? sectionsLetIn(here.before, here.after) : []),
     ];
     for (const space of spaces) {
       const held = heldBy(here.before, spacesOf(here.before, space.parts[0]!)[0] ?? space);
