@@ -1,5 +1,6 @@
 import type { Check } from './define';
 import { chargedTwice } from './rules/charged-twice';
+import { decayLimitHigh } from './rules/decay-limit-high';
 import { evacuationNotDeep } from './rules/evacuation-not-deep';
 import { evacuationNotReachable } from './rules/evacuation-not-reachable';
 import { figureDiffers } from './rules/figure-differs';
@@ -15,6 +16,7 @@ export const figureChecks: readonly Check[] = [
   testBelowDesign,
   evacuationNotDeep,
   evacuationNotReachable,
+  decayLimitHigh,
   stockFallsShort,
   firstChargeUnusual,
   chargedTwice,

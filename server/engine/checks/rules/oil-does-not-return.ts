@@ -10,7 +10,7 @@ import { dutyOf } from '../../takeoff/cycle';
 import { doubleRiserNumber } from '../../takeoff/figures/double-riser';
 import { input } from '../../takeoff/given';
 import { defineCheck } from '../define';
-import { isHeatPump, lines } from '../plant-facts';
+import { isHeatPump, lines, unfit } from '../plant-facts';
 import { amount } from '../support';
 
 /** Working temperatures where the plan states none: comfort cooling (common practice, no source). */
@@ -43,7 +43,7 @@ export const oilDoesNotReturn = defineCheck({
   },
   plan(whole) {
     const { plan } = whole;
-    if (plan.system.velocityAccepted !== null) return;
+    if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return;
     const done = new Set<number>();
     for (const riser of lines(plan)) {
       if (done.has(riser.index) || !rises(riser) || isAccepted(plan, riser)) continue;

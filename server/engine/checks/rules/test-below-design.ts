@@ -6,7 +6,7 @@ import { firstStage } from '../../reference/pressure-test';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { isCompressor } from '../plant';
-import { designSource, keptEquipment, saturationDesign, sideOf, statedDesign } from '../plant-facts';
+import { designSource, keptEquipment, saturationDesign, sideOf, statedDesign, unfit } from '../plant-facts';
 import { gauge } from '../support';
 
 /** A side that was never tested at the pressure that it will see. */
@@ -31,6 +31,7 @@ export const testBelowDesign = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     const { plan } = whole;
+    if (unfit(plan) !== null) return;
     const best = new Map<number, { readonly entry: Entry; readonly level: number; readonly space: Space }>();
     for (const entry of whole.entries) {
       for (const event of entry.events) {
