@@ -91,8 +91,8 @@ function reportOf(chosen: Chosen, options: ShowOptions): TakeoffReport {
       what: waste.what,
       container: waste.container,
       unit: waste.quantity && unitOf[waste.quantity.kind],
-      low: waste.quantity && waste.quantity.low,
-      high: waste.quantity && waste.quantity.high,
+      low: waste.quantity?.low ?? null,
+      high: waste.quantity?.high ?? null,
       shown: wasteShown(waste, options),
       keep: waste.keep,
     })),
@@ -120,8 +120,8 @@ function textOf(chosen: Chosen, options: ShowOptions, paint: Paint): string {
     lines.push(...rows(figures, options));
   }
   lines.push('', paint('bold', 'In all'), ...rows(takeOff.totals, options));
-  const section = (title: string, lines_: readonly string[]): void => {
-    if (lines_.length > 0) lines.push('', paint('bold', title), ...lines_);
+  const section = (title: string, own: readonly string[]): void => {
+    if (own.length > 0) lines.push('', paint('bold', title), ...own);
   };
   const told = new Set(takeOff.defaults);
   const notes = [...new Set(takeOff.totals.flatMap((figure) => figure.notes))].filter((note) => !told.has(note));
@@ -160,7 +160,12 @@ function textOf(chosen: Chosen, options: ShowOptions, paint: Paint): string {
 }
 
 const shownMissing = (kind: Shortfall['kind'], missing: Quantity, options: ShowOptions): string =>
-  show(missing, kind === 'nitrogen' && options.system !== 'si' ? { ...options, as: 'scf' } : options);
+  show(
+    missing,
+    missing.kind === 'volume' && options.system !== 'si'
+      ? { ...options, as: kind === 'nitrogen' ? 'scf' : 'fl-oz' }
+      : options,
+  );
 
 const textRows = (cells: readonly (readonly string[])[]): readonly string[] =>
   cells.length === 0 ? [] : table([['', '', ''], ...cells], '    ').slice(1);

@@ -24,7 +24,7 @@ export interface ContainerLine {
 
 /** Every container in the order of use, material by material. */
 export function containerLines(takeOff: TakeOff, options: ShowOptions): readonly ContainerLine[] {
-  const said = (kind: Kind, value: number): string => show(exactly(kind, value), options);
+  const said = (kind: Kind, value: number): string => liquid(exactly(kind, value), options);
   const nitrogen = takeOff.nitrogen.cylinders.map(
     ({ name, start, left }): ContainerLine => ({
       of: 'nitrogen',
@@ -81,7 +81,8 @@ export function containerLines(takeOff: TakeOff, options: ShowOptions): readonly
 
 /** What goes home in a row of its own: the waste that is not in a cylinder of the stock. */
 export const wasteShown = (waste: Waste, options: ShowOptions): string =>
-  waste.quantity ? showLiquid(waste.quantity, options) : 'as much as comes out';
+  waste.quantity ? liquid(waste.quantity, options) : 'as much as comes out';
 
-const showLiquid = (quantity: Quantity, options: ShowOptions): string =>
+/** Solvent and oil are handled by the fluid ounce. */
+const liquid = (quantity: Quantity, options: ShowOptions): string =>
   show(quantity, quantity.kind === 'volume' && options.system !== 'si' ? { ...options, as: 'fl-oz' } : options);

@@ -8,6 +8,8 @@ import { brought, fact, factOf, pieces, usual } from './stock-data';
 /** A nitrogen cylinder on the job: how full it is now. */
 interface Cylinder {
   readonly name: string;
+  /** Pa absolute, as it comes to the job. */
+  readonly start: number;
   /** m3. */
   readonly waterVolume: number;
   /** kg that is in it. */
@@ -22,8 +24,8 @@ export interface PlannedDraw {
 }
 
 export interface NitrogenRun {
-  /** What each cylinder has left, Pa absolute, in the order of use. */
-  readonly cylinders: readonly { readonly name: string; readonly left: number }[];
+  /** What each cylinder starts with and has left, Pa absolute, in the order of use. */
+  readonly cylinders: readonly { readonly name: string; readonly start: number; readonly left: number }[];
   /** Steps at which a cylinder is changed, because the one before cannot give the pressure asked. */
   readonly changes: readonly { readonly entry: Entry; readonly from: string; readonly to: string }[];
   /** The first step that the stock cannot serve, and what it lacks from there on in all, kg. */
@@ -106,7 +108,7 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
     if (current) after.set(draw.entry, pressureIn(current));
   }
   return {
-    cylinders: used.map((each) => ({ name: each.name, left: pressureIn(each) })),
+    cylinders: used.map((each) => ({ name: each.name, start: each.start, left: pressureIn(each) })),
     changes,
     short: short[0] ? { entry: short[0].entry, mass: short.reduce((sum, each) => sum + each.mass, 0) } : null,
     after,
@@ -120,7 +122,7 @@ function fill(plan: Plan, declaration: Declaration, name: string, at?: number): 
   const pressure = at ?? fact(declaration, 'full', 'pressure', plan)?.quantity?.low;
   if (waterVolume === undefined || pressure === undefined) return null;
   const mass = contentOf(nitrogen, waterVolume, pressure, standardTemperature);
-  return mass === null ? null : { name, waterVolume, mass };
+  return mass === null ? null : { name, start: pressure, waterVolume, mass };
 }
 
 const pressureIn = (cylinder: Cylinder): number =>

@@ -1,4 +1,4 @@
-import type { Plan } from '../plan/plan';
+import type { Plan, Stated } from '../plan/plan';
 import { between, exactly, type Quantity, show } from '../quantity';
 import type { Counted } from './draws';
 import type { Figure } from './figure';
@@ -7,8 +7,10 @@ import {
   criticalPath,
   cylinderContent,
   cylindersToBring,
+  massFlowRatio,
   nitrogenInAll,
   oilInAll,
+  pressureRatioChange,
   recoveryCylindersNeeded,
   recoveryInAll,
   refrigerantInAll,
@@ -17,7 +19,9 @@ import {
   solventInJob,
   spentSolventMass,
   spentSolventVolume,
+  suctionVolumeRatio,
   usedOil,
+  valveSizeChange,
   waitingTime,
   workingTime,
 } from './figures';
@@ -154,7 +158,7 @@ export function totalsOf(
   }
   for (const [name, volumes] of drained)
     totals.push(usedOil.figure(name, { drains: volumes.map((each) => input(each, 'computed')) }, options));
-  return [...totals, ...timeTotals(runs.time, options)];
+  return [...totals, ...changeOfRefrigerant(plan, options), ...timeTotals(runs.time, options)];
 }
 
 /** In which cylinder it goes, as sentences: the crew reads the scale by them. */
@@ -170,6 +174,25 @@ function recoveryNotes(run: RecoveryRun, refrigerant: string): readonly string[]
     .filter((each) => each.refrigerant === refrigerant)
     .map((each) => `There is no room for ${show(exactly('mass', each.mass))} at: ${each.entry.slot.step.text}.`);
   return [...filled, ...passed, ...short];
+}
+
+/** What a conversion does to flow, pressures and the opening of the valves, where the plan states what it works between. */
+function changeOfRefrigerant(plan: Plan, options: { readonly atmosphere: number }): readonly Figure[] {
+  const { refrigerant, evaporating, condensing, superheat, subcooling } = plan.system;
+  if (!plan.kinds.includes('conversion') || !refrigerant.before || !refrigerant.after) return [];
+  if (!evaporating || !condensing) return [];
+  const stated = (each: Stated | null) => (each ? input(each.quantity, 'plan', each.amount.literal.text) : undefined);
+  const inputs = {
+    from: named(refrigerant.before),
+    to: named(refrigerant.after),
+    evaporating: stated(evaporating),
+    condensing: stated(condensing),
+    superheat: stated(superheat),
+    subcooling: stated(subcooling),
+  };
+  return [massFlowRatio, suctionVolumeRatio, pressureRatioChange, valveSizeChange].map((relation) =>
+    relation.figure(`${refrigerant.before} to ${refrigerant.after}`, inputs, options),
+  );
 }
 
 /** When a container is changed, and what the last one keeps. */

@@ -1,6 +1,8 @@
-import type { Figure } from '../../takeoff/figure';
+import type { Figure, Input } from '../../takeoff/figure';
 import { relationNamed } from '../../takeoff/figures';
+import type { AnyRelation } from '../../takeoff/relation';
 import type { Working } from '../document';
+import { plainText } from '../sentence';
 import type { Sheet } from './sheet';
 
 const confidenceWords: Record<Figure['confidence'], string> = {
@@ -10,29 +12,50 @@ const confidenceWords: Record<Figure['confidence'], string> = {
   memory: 'from memory, to be checked',
 };
 
+/** A figure of a step as a whole calls its subject so. */
+const wholeStep = 'this step';
+
+const subjectOf = ({ subject }: Figure, step: string | null): string =>
+  step === null ? subject : subject === wholeStep ? `Step ${step}` : `${subject}, step ${step}`;
+
+/** An input in the words of its relation; one of several keeps its number. */
+function titleOf(relation: AnyRelation | undefined, name: string): string {
+  const [key = name, number] = name.split(' ');
+  const title = relation?.inputs[key]?.title ?? key;
+  return number === undefined ? title : `${title} ${number}`;
+}
+
+/** A pressure reads by the gauge of the site. */
+const shownOf = ({ ruler }: Sheet, { quantity, shown, from }: Input): string =>
+  quantity?.kind === 'pressure' && from !== 'reference' ? plainText([{ ...ruler.fact(quantity), other: null }]) : shown;
+
 /** Every figure of the job, each once, in the order of the work and the totals behind. */
 export function workingsOf(sheet: Sheet): readonly Working[] {
   const seen = new Set<string>();
+  // A default is told with the first figure that takes it, not with every line that is flushed.
+  const told = new Set<string>();
   const workings: Working[] = [];
   const add = (figure: Figure, step: string | null): void => {
     const key = JSON.stringify([figure.name, figure.subject, figure.quantity, figure.missing]);
     if (seen.has(key)) return;
     seen.add(key);
-    const title = relationNamed(figure.name)?.title ?? figure.name;
+    const notes = figure.notes.filter((note) => !told.has(note));
+    for (const each of figure.defaults) told.add(each);
+    const relation = relationNamed(figure.name);
     workings.push({
-      subject: step === null ? figure.subject : `${figure.subject}, step ${step}`,
-      name: title,
+      subject: subjectOf(figure, step),
+      name: relation?.title ?? figure.name,
       value: sheet.ruler.figure(figure),
       formula: figure.formula,
       inputs: Object.entries(figure.inputs).map(([name, input]) => ({
-        name,
-        shown: input.shown,
+        name: titleOf(relation, name),
+        shown: shownOf(sheet, input),
         from: input.from,
       })),
       lines: figure.workings,
       sources: [...new Set(figure.sources)],
       confidence: confidenceWords[figure.confidence],
-      notes: [...figure.notes, ...(figure.missing.length > 0 ? [`Needs ${figure.missing.join(', ')}.`] : [])],
+      notes: [...notes, ...(figure.missing.length > 0 ? [`Needs ${figure.missing.join(', ')}.`] : [])],
     });
   };
   sheet.walk.entries.forEach((entry, at) => {

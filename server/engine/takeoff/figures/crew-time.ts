@@ -10,6 +10,7 @@ export const crewTime = relation({
     people: { kind: 'count', title: 'people', from: '`crew` of the plan', valid: [1, 100] },
   },
   output: 'time',
+  outputUnit: 'h',
   formula: 't = time on site × people',
   validity: 'a crew that comes and goes together',
   sources: ['arithmetic'],

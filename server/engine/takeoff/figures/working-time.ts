@@ -7,6 +7,7 @@ export const workingTime = relation({
   group: 18,
   inputs: { steps: { kind: 'time', title: 'time of a step', from: 'the times in the steps', several: true } },
   output: 'time',
+  outputUnit: 'h',
   formula: 't = sum of the steps',
   validity: 'steps that follow one another',
   sources: ['arithmetic'],
