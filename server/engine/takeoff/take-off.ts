@@ -63,16 +63,27 @@ export function takeOff(plan: Plan, walk: Walk): TakeOff {
     const left = oxygen.after.get(entry);
     return left ? [...taken[at]!.figures, left] : taken[at]!.figures;
   });
-  const totals = totalsOf(plan, draws, runs);
+  // Sums over the whole job are made when they are first asked for: no check reads them, and while somebody types the
+  // findings must not wait for them.
+  let totals: readonly Figure[] | null = null;
+  const summed = (): readonly Figure[] => (totals ??= totalsOf(plan, draws, runs));
+  let waste: TakeOff['waste'] | null = null;
+  let defaults: readonly string[] | null = null;
   return {
     steps,
-    totals,
     draws,
     ...runs,
     oxygen,
-    waste: wasteOf(totals, runs.recovery),
     shortfalls: shortfallsOf(runs),
-    defaults: [...new Set([...steps.flat(), ...totals].flatMap((figure) => figure.defaults))],
+    get totals() {
+      return summed();
+    },
+    get waste() {
+      return (waste ??= wasteOf(summed(), runs.recovery));
+    },
+    get defaults() {
+      return (defaults ??= [...new Set([...steps.flat(), ...summed()].flatMap((figure) => figure.defaults))]);
+    },
   };
 }
 
