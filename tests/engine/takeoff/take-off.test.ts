@@ -214,6 +214,18 @@ describe('what is filled, drained, waited for and breathed', () => {
     expect(other.shortfalls[0]!.missing.low / pound).toBeCloseTo(7, 6);
   });
 
+  it('a machine that is recovered section by section gives its charge once', () => {
+    // By the plan's own line: 95 lb are in the rack, however many steps they come out in.
+    const sections = sample('rack-conversion.jobplan').replace(
+      'recover: recover system to 4 inHg into old-gas',
+      'recover: recover low-side to 4 inHg into old-gas\n      close sol-1, sol-2, sol-3\n      recover high-side to 4 inHg into old-gas\n      recover system to 4 inHg into old-gas',
+    );
+    const once = view('rack-conversion.jobplan', sections).takeOff;
+    const filled = once.recovery.cylinders.reduce((sum, each) => sum + each.end - each.start, 0);
+    expect(filled / 0.45359237).toBeCloseTo(95, 9);
+    expect(once.totals.find((figure) => figure.name === 'recovery-in-all')!.quantity!.high).toBeCloseTo(filled, 9);
+  });
+
   it('steps that name a cylinder fill that one, others none of those', () => {
     const { recovery } = view('rack-conversion.jobplan', sample('rack-conversion.jobplan')).takeOff;
     expect(recovery.cylinders.map((each) => [each.name, each.refrigerant, each.unknown.length])).toEqual([
