@@ -1,6 +1,6 @@
 import type { BarBlock, Block, Cell, HoldBlock, StepBlock, TableBlock } from '../block';
 import type { Reading, StepLine } from '../document';
-import { type Sentence, spans } from '../sentence';
+import { plainText, type Sentence, spans } from '../sentence';
 import { drawingHtml } from './drawing';
 import { escaped } from './escape';
 
@@ -48,13 +48,22 @@ function tableHtml(table: TableBlock): string {
   return `<table class="list"><colgroup>${widths}</colgroup>${head}<tbody>\n${rows}\n</tbody></table>`;
 }
 
-function readingHtml(reading: Reading): string {
+/** A limit longer than this finds no room beside two blanks; it stands below them. */
+const besideTwo = 16;
+const tight = (reading: Reading): boolean => reading.entries.length > 1 && plainText(reading.limit).length > besideTwo;
+
+/** `below` puts the limits of a group under its blanks, so that all of its rows read alike. */
+function readingHtml(reading: Reading, below: boolean): string {
   const blanks = reading.entries
     .map((entry) => `${entry.lead === '' ? '' : `${escaped(entry.lead)} `}${rule}${escaped(entry.unit)}`)
     .join(' ');
   const time = reading.time ? 'time <span class="rule short"></span>' : '';
   const what = reading.label.length > 30 ? '<td class="long">' : '<td>';
-  return `<tr>${what}${escaped(reading.label)}</td><td>${blanks}</td><td class="limit">${sentenceHtml(reading.limit)}</td><td>${time}</td></tr>`;
+  const limit = sentenceHtml(reading.limit);
+  const middle = below
+    ? `<td class="wide">${blanks}<div class="below">${limit}</div></td>`
+    : `<td>${blanks}</td><td class="limit">${limit}</td>`;
+  return `<tr>${what}${escaped(reading.label)}</td>${middle}<td>${time}</td></tr>`;
 }
 
 /** Lines of a step; readings that follow one another share a table, so that their blanks stand in one column. */
@@ -70,9 +79,11 @@ function linesHtml(lines: readonly StepLine[]): string {
       const items = line.items.map((item) => `<span>${escaped(item)}${box}</span>`).join('');
       parts.push(`<div class="detail checks">${label}${items}</div>`);
     } else {
-      const rows: string[] = [];
-      for (; n < lines.length && lines[n]!.kind === 'reading'; n++) rows.push(readingHtml(lines[n] as Reading));
+      const group: Reading[] = [];
+      for (; n < lines.length && lines[n]!.kind === 'reading'; n++) group.push(lines[n] as Reading);
       n -= 1;
+      const below = group.some(tight);
+      const rows = group.map((reading) => readingHtml(reading, below));
       parts.push(`<table class="readings"><tbody>${rows.join('')}</tbody></table>`);
     }
   }

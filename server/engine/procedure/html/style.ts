@@ -45,6 +45,10 @@ table.list td.write { height: 8mm; border-left: 0.4pt solid var(--ink); vertical
 table.readings { border-collapse: collapse; margin-top: 2px; width: 100%; }
 table.readings td { height: 8mm; padding: 0 8px 0 0; vertical-align: bottom; white-space: nowrap; }
 table.readings td.limit { font-size: 9pt; white-space: normal; width: 99%; }
+table.readings td.wide { width: 99%; }
+table.readings tr:has(> .wide) > td { vertical-align: baseline; }
+h1 + .step { border-top: 0; }
+table.readings .below { font-size: 9pt; white-space: normal; padding-left: 4px; }
 table.readings td.long { white-space: normal; min-width: 120px; }
 .rule { display: inline-block; width: 62pt; height: 7mm; border-bottom: 0.9pt solid var(--ink); vertical-align: baseline; margin: 0 4px; }
 .rule.short { width: 44pt; }
