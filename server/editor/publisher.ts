@@ -1,4 +1,5 @@
-import type { Connection, Diagnostic } from 'vscode-languageserver';
+import type { Connection } from 'vscode-languageserver';
+import type { Finding } from '../engine/finding';
 import { diagnosticsOf } from './diagnostics';
 import type { Snapshot } from './engine';
 import type { Folder } from './folder';
@@ -7,12 +8,19 @@ import { type Log, later } from './turns';
 
 /** Milliseconds of work on other files after which a waiting key press or request gets its turn. */
 const slice = 8;
+/** Milliseconds without a change after which the checks that walk a plan are made, where they take longer than a moment. */
+const pause = 150;
+/** Milliseconds that all findings of a document may take and still go out with the key press. */
+const moment = 12;
 /** Turns that a publication waits at most while further changes keep coming in. */
 const mostTurns = 20;
 
 /**
  * Publishes findings without being asked: the changed document at once, then every other file of its folder, open or
  * closed, that the change may have touched. Changes that are already queued are taken in first.
+ *
+ * A long plan takes a while to walk and check. Of such a document the findings of text, words and names go out at once,
+ * with those of the last check beside them; the checks are made anew when the typing pauses.
  */
 export class Publisher {
   /** Changed documents whose findings are to go out first. */
@@ -21,6 +29,9 @@ export class Publisher {
   private readonly others = new Map<Folder, Set<string>>();
   /** What was published last for an address, so that nothing is said twice. */
   private readonly said = new Map<string, { folder: Folder; version: number | undefined; text: string }>();
+  /** What the last check of a document took, and what it found that text and words alone do not give. */
+  private readonly checked = new Map<string, { milliseconds: number; findings: readonly Finding[] }>();
+  private idle: ReturnType<typeof setTimeout> | undefined;
   private waiting = false;
   private changes = 0;
 
@@ -40,6 +51,7 @@ export class Publisher {
   everything(folder: Folder): void {
     for (const path of folder.paths) add(this.others, folder, path);
     this.changes += 1;
+    clearTimeout(this.idle);
     if (this.waiting) return;
     this.waiting = true;
     this.wait(this.changes, 0);
@@ -54,6 +66,7 @@ export class Publisher {
 
   /** A file is gone, and its findings with it. */
   withdraw(uri: string): void {
+    this.checked.delete(uri);
     if (!this.said.delete(uri)) return;
     void this.connection.sendDiagnostics({ uri, diagnostics: [] });
   }
@@ -68,15 +81,27 @@ export class Publisher {
 
   private work(): void {
     this.waiting = false;
+    let left = false;
     for (const [folder, paths] of this.urgent) {
       if (!folder.loaded) continue;
       this.urgent.delete(folder);
       for (const path of paths) {
-        this.others.get(folder)?.delete(path);
-        this.publish(folder, folder.snapshot, path);
+        if (this.takesLong(folder, path)) {
+          left = true;
+          this.publishPlain(folder, folder.snapshot, path);
+        } else {
+          this.others.get(folder)?.delete(path);
+          this.publish(folder, folder.snapshot, path);
+        }
       }
     }
-    later(() => this.sweep());
+    if (left) this.idle = setTimeout(() => this.sweep(), pause);
+    else later(() => this.sweep());
+  }
+
+  private takesLong(folder: Folder, path: string): boolean {
+    const uri = folder.document(path)?.uri;
+    return uri !== undefined && (this.checked.get(uri)?.milliseconds ?? 0) > moment;
   }
 
   private sweep(): void {
@@ -99,15 +124,35 @@ export class Publisher {
   }
 
   private publish(folder: Folder, snapshot: Snapshot, path: string): void {
-    const document = folder.document(path);
-    if (document === undefined) return;
-    let diagnostics: Diagnostic[];
+    const uri = folder.document(path)?.uri;
+    if (uri === undefined) return;
     try {
-      diagnostics = diagnosticsOf(folder, snapshot, snapshot.findings(path), this.session.showsPages);
+      const began = performance.now();
+      const findings = snapshot.findings(path);
+      const milliseconds = performance.now() - began;
+      const plain = new Set(snapshot.plainFindings(path).map(keyOf));
+      this.checked.set(uri, { milliseconds, findings: findings.filter((finding) => !plain.has(keyOf(finding))) });
+      this.say(folder, snapshot, path, findings);
     } catch (error) {
       this.log(`findings of ${path}`, error);
-      return;
     }
+  }
+
+  /** What is known without walking the plan, and what the last check found where the text still stands. */
+  private publishPlain(folder: Folder, snapshot: Snapshot, path: string): void {
+    const uri = folder.document(path)?.uri ?? '';
+    try {
+      const last = this.checked.get(uri)?.findings ?? [];
+      this.say(folder, snapshot, path, [...snapshot.plainFindings(path), ...last]);
+    } catch (error) {
+      this.log(`findings of ${path}`, error);
+    }
+  }
+
+  private say(folder: Folder, snapshot: Snapshot, path: string, findings: readonly Finding[]): void {
+    const document = folder.document(path);
+    if (document === undefined) return;
+    const diagnostics = diagnosticsOf(folder, snapshot, findings, this.session.showsPages);
     const { uri, version } = document;
     const text = JSON.stringify(diagnostics);
     const before = this.said.get(uri);
@@ -117,6 +162,9 @@ export class Publisher {
     void this.connection.sendDiagnostics({ uri, diagnostics, ...(version === undefined ? {} : { version }) });
   }
 }
+
+/** What tells findings apart where the objects are made anew. */
+const keyOf = ({ name, message, at }: Finding): string => `${name} ${at.from} ${at.to} ${message}`;
 
 function unchanged(before: { version: number | undefined; text: string }, version: number | undefined, text: string) {
   return before.version === version && before.text === text;

@@ -131,20 +131,36 @@ export class Snapshot {
     return found;
   }
 
+  /** Those of them that text, words and names give by themselves: no plan is walked for them, so that they are there at once. */
+  plainFindings(path: string): readonly Finding[] {
+    const bound = this.bound(path);
+    if (!bound) return [];
+    const views = this.plans(path);
+    const all = [...this.textFindings(bound), ...views.flatMap((view) => view.plan.findings)];
+    return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views, ofPlan)));
+  }
+
   private gather(path: string): readonly Finding[] {
     const bound = this.bound(path);
     if (!bound) return [];
     const views = this.plans(path);
     const all = [
-      ...syntaxFindings(bound.tree, path),
-      ...wordFindings(bound.statements, path),
-      ...this.useFindings(bound),
-      ...twice(bound),
+      ...this.textFindings(bound),
       ...views.flatMap((view) => view.findings),
       ...this.recordFindings(bound),
       ...materialNames(bound.declarations, this.scope(path)),
     ];
-    return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views)));
+    return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views, ofView)));
+  }
+
+  private textFindings(bound: BoundFile): readonly Finding[] {
+    const { path } = bound;
+    return [
+      ...syntaxFindings(bound.tree, path),
+      ...wordFindings(bound.statements, path),
+      ...this.useFindings(bound),
+      ...twice(bound),
+    ];
   }
 
   private recordFindings(bound: BoundFile): readonly Finding[] {
@@ -182,9 +198,16 @@ export class Snapshot {
   }
 }
 
+const ofPlan = (view: PlanView): readonly Finding[] => view.plan.findings;
+const ofView = (view: PlanView): readonly Finding[] => view.findings;
+
 /** A finding of a plan in a file that it uses is shown where the plan brings that file in. */
-function brought(finding: Finding, views: readonly PlanView[]): Finding {
-  const view = views.find((each) => each.findings.includes(finding));
+function brought(
+  finding: Finding,
+  views: readonly PlanView[],
+  findingsOf: (view: PlanView) => readonly Finding[],
+): Finding {
+  const view = views.find((each) => findingsOf(each).includes(finding));
   const bound = view?.plan.declaration.bound;
   const follows = bound?.block.find((each) => each.word?.word === 'follows') ?? bound;
   const token = follows?.item.word;

@@ -148,3 +148,44 @@ test('an error in one file is logged, and the server goes on', async () => {
   const version = await client.change(plan, [0, 0, 0, 4, 'wrong']);
   expect(brief(await client.diagnostics(plan, (found) => found.version === version))).toEqual(['0:0-0:5 wrong-word']);
 });
+
+test('where the checks take long, the text is answered at once, with what the last check found beside it', async () => {
+  let checks = 0;
+  const slow: Host = {
+    ...host,
+    makeWorkspace() {
+      const workspace = wordFinder();
+      return {
+        ...workspace,
+        snapshot() {
+          const snapshot = workspace.snapshot();
+          return {
+            ...snapshot,
+            findings(path) {
+              // Work of 30 ms, more than goes out with a key press; it finds the first statement wanting.
+              for (const until = performance.now() + 30; performance.now() < until; );
+              checks += 1;
+              const item = snapshot.file(path)?.tree.items[0];
+              const plain = snapshot.plainFindings(path);
+              if (item === undefined) return plain;
+              const at = { file: path, item, from: 0, to: 5 };
+              return [...plain, { name: 'check', severity: 'warning', message: 'Late.', at, related: [], fixes: [] }];
+            },
+          };
+        },
+      };
+    },
+  };
+  client = await Connected.start(slow, [uri()]);
+  const plan = uri('plan.jobplan');
+  await client.open(plan, 'right\nright\n');
+  expect(brief(await client.diagnostics(plan, ({ version }) => version === 1))).toEqual(['0:0-0:5 check']);
+  const before = checks;
+  const version = await client.change(plan, [1, 0, 1, 5, 'wrong']);
+  const first = await client.diagnostics(plan, (found) => found.version === version);
+  expect(checks).toBe(before);
+  expect(brief(first)).toEqual(['1:0-1:5 wrong-word', '0:0-0:5 check']);
+  const next = await client.change(plan, [1, 0, 1, 5, 'right']);
+  expect(brief(await client.diagnostics(plan, (found) => found.version === next))).toEqual(['0:0-0:5 check']);
+  while (checks === before) await new Promise((done) => setTimeout(done, 10));
+});

@@ -24,6 +24,20 @@ export function wordFinder(): Workspace {
     snapshot() {
       const now = new Map(files);
       const trees = new Map([...now].map(([path, text]) => [path, grammar.parse(text ?? '')]));
+      const findings = (path: string): Finding[] =>
+        (trees.get(path)?.items ?? []).flatMap((item): Finding[] => {
+          if (item.kind !== 'statement' || item.word === null) return [];
+          const { at: from, text } = item.word;
+          const finding = (name: string, message: string): Finding => {
+            const at = { file: path, item, from, to: from + text.length };
+            return { name, severity: 'error', message, at, related: [], fixes: [] };
+          };
+          const used = item.terms[0]?.text.slice(1, -1);
+          if (text === 'wrong') return [finding('wrong-word', 'This is wrong.')];
+          if (text === 'use' && used !== undefined && now.get(used) === null)
+            return [finding('no-file', `No ${used}.`)];
+          return [];
+        });
       return {
         paths: [...now].filter(([, text]) => text !== null).map(([path]) => path),
         file(path) {
@@ -35,20 +49,8 @@ export function wordFinder(): Workspace {
         closure: () => [],
         scope: () => new Scope([]),
         plans: () => [],
-        findings: (path) =>
-          (trees.get(path)?.items ?? []).flatMap((item): Finding[] => {
-            if (item.kind !== 'statement' || item.word === null) return [];
-            const { at: from, text } = item.word;
-            const finding = (name: string, message: string): Finding => {
-              const at = { file: path, item, from, to: from + text.length };
-              return { name, severity: 'error', message, at, related: [], fixes: [] };
-            };
-            const used = item.terms[0]?.text.slice(1, -1);
-            if (text === 'wrong') return [finding('wrong-word', 'This is wrong.')];
-            if (text === 'use' && used !== undefined && now.get(used) === null)
-              return [finding('no-file', `No ${used}.`)];
-            return [];
-          }),
+        findings,
+        plainFindings: findings,
       };
     },
   };
