@@ -1,6 +1,6 @@
 import { exampleText } from '../engine/checks/bases';
 import type { Example } from '../engine/checks/define';
-import type { Page } from '../engine/checks/pages';
+import type { Page } from '../engine/checks/page';
 import { formText } from '../engine/plan/form-text';
 import type { Word } from '../engine/plan/vocabulary';
 import type { AnyRelation, Example as WorkedExample } from '../engine/takeoff/relation';

@@ -1,4 +1,4 @@
-import type { Page } from '../../engine/checks/pages';
+import type { Page } from '../../engine/checks/page';
 import { checkPage } from '../manual';
 
 /** One chapter of the manual: a group of pages under a heading. */

@@ -1,6 +1,7 @@
 import { type Kind, kindInWords, show } from '../../engine/quantity';
 import type { Confidence } from '../../engine/takeoff/figure';
-import type { AnyRelation, Example, InputSpec } from '../../engine/takeoff/relation';
+import type { AnyRelation, Example } from '../../engine/takeoff/relation';
+import type { InputSpec } from '../../engine/takeoff/spec';
 import type { Disagreement } from './disagreements';
 import type { PropertyError } from './property-errors';
 

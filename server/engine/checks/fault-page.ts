@@ -1,5 +1,5 @@
 import type { Example } from './define';
-import type { Page } from './pages';
+import type { Page } from './page';
 
 /** A page of a fault of the text: an error that cannot be accepted, shown by what the sound example says instead. */
 export function faultPage(

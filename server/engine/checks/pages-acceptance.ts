@@ -1,5 +1,5 @@
 import { faultPage } from './fault-page';
-import type { Page } from './pages';
+import type { Page } from './page';
 
 const adding = (statement: string): (readonly [string, string])[] => [
   ['  revision 1\n', `  revision 1\n  ${statement}\n`],

@@ -1,5 +1,5 @@
 import { faultPage } from './fault-page';
-import type { Page } from './pages';
+import type { Page } from './page';
 import { exampleStandard } from './rules/parameter-missing';
 
 /** Faults that come up while files are brought together and a plan is put together. */

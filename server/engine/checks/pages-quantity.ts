@@ -1,5 +1,5 @@
 import { faultPage } from './fault-page';
-import type { Page } from './pages';
+import type { Page } from './page';
 
 const test = 'pressure-test each open part to 450 psig for 30 min';
 const tested = (to: string): (readonly [string, string])[] => [

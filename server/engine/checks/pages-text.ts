@@ -1,5 +1,5 @@
 import { faultPage } from './fault-page';
-import type { Page } from './pages';
+import type { Page } from './page';
 
 const line = 'survey system\n';
 const passedOver = 'The line is passed over, so that what it says is neither walked nor checked.';

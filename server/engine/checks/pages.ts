@@ -1,15 +1,9 @@
 import { checks } from './all';
-import type { Check } from './define';
+import type { Page } from './page';
 import { acceptancePages } from './pages-acceptance';
 import { planPages } from './pages-plan';
 import { quantityPages } from './pages-quantity';
 import { textPages } from './pages-text';
-
-/** What a finding's page shows; a check has one, and so has every fault of the text that is no check. */
-export type Page = Pick<
-  Check,
-  'name' | 'severity' | 'title' | 'meaning' | 'why' | 'source' | 'ground' | 'acceptable' | 'wrong' | 'right'
->;
 
 /** Faults that are found before there is a plan to check: by the grammar, by the words, by the numbers, by putting together. */
 export const faultPages: readonly Page[] = [...textPages, ...quantityPages, ...planPages, ...acceptancePages];

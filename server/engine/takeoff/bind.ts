@@ -2,7 +2,7 @@ import { type Refrigerant, refrigerantNamed } from '../properties';
 import { between, type Kind, kindInWords, type Quantity, show, standardAtmosphere } from '../quantity';
 import type { Confidence, Input } from './figure';
 import type { Given } from './given';
-import type { Context, InputSpec, InputSpecs } from './relation';
+import type { Context, InputSpec, InputSpecs } from './spec';
 
 /** A value that may be a range, under its key; several of one key make a list. */
 type Bound = Quantity | Refrigerant | string | undefined;

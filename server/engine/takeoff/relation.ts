@@ -1,30 +1,11 @@
 import type { Refrigerant } from '../properties';
 import { exactly, type Kind, show, standardAtmosphere } from '../quantity';
-import type { Fact } from '../reference/fact';
 import { weakest } from '../reference/source';
 import { pound } from '../reference/table-units';
 import { corners, resolve } from './bind';
 import type { Confidence, Figure } from './figure';
-import type { Given, InputKind } from './given';
-
-/** One input of a relation: what it is, and which line of the plan gives it. */
-export interface InputSpec {
-  readonly kind: InputKind;
-  /** In a sentence: "bore". */
-  readonly title: string;
-  /** The line of a plan that would give it. */
-  readonly from: string;
-  /** Taken, and said to be taken, when the input is not given. */
-  readonly default?: Fact;
-  /** May be absent without a default; `compute` sees undefined. */
-  readonly optional?: true;
-  /** Least and most in SI for which the relation holds; nothing below zero unless said. */
-  readonly valid?: readonly [number, number];
-  /** Takes a list. */
-  readonly several?: true;
-}
-
-export type InputSpecs = Readonly<Record<string, InputSpec>>;
+import type { Given } from './given';
+import type { Context, InputSpec, InputSpecs } from './spec';
 
 type One<S extends InputSpec> = S['kind'] extends 'refrigerant'
   ? Refrigerant
@@ -40,15 +21,6 @@ export type Values<I extends InputSpecs> = {
       ? One<I[K]> | undefined
       : One<I[K]>;
 };
-
-export interface Context {
-  /** A value in SI as it stands in the workings, in the system of the sheet. */
-  readonly say: (kind: Kind, value: number, as?: string) => string;
-  /** A temperature counted from absolute zero, as gas laws want it: `540.7 °R` or `300.4 K`. */
-  readonly absolute: (kelvin: number) => string;
-  /** Pressure of the site's atmosphere, Pa: ratings and readings are by gauge. */
-  readonly atmosphere: number;
-}
 
 export interface Outcome {
   /** In SI; a pair where the relation itself gives a range. */

@@ -1,0 +1,32 @@
+import type { Kind } from '../quantity';
+import type { Fact } from '../reference/fact';
+import type { InputKind } from './given';
+
+/** One input of a relation: what it is, and which line of the plan gives it. */
+export interface InputSpec {
+  readonly kind: InputKind;
+  /** In a sentence: "bore". */
+  readonly title: string;
+  /** The line of a plan that would give it. */
+  readonly from: string;
+  /** Taken, and said to be taken, when the input is not given. */
+  readonly default?: Fact;
+  /** May be absent without a default; `compute` sees undefined. */
+  readonly optional?: true;
+  /** Least and most in SI for which the relation holds; nothing below zero unless said. */
+  readonly valid?: readonly [number, number];
+  /** Takes a list. */
+  readonly several?: true;
+}
+
+export type InputSpecs = Readonly<Record<string, InputSpec>>;
+
+/** How the workings of a relation speak of values. */
+export interface Context {
+  /** A value in SI as it stands in the workings, in the system of the sheet. */
+  readonly say: (kind: Kind, value: number, as?: string) => string;
+  /** A temperature counted from absolute zero, as gas laws want it: `540.7 °R` or `300.4 K`. */
+  readonly absolute: (kelvin: number) => string;
+  /** Pressure of the site's atmosphere, Pa: ratings and readings are by gauge. */
+  readonly atmosphere: number;
+}
