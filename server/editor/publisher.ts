@@ -19,8 +19,8 @@ const mostTurns = 20;
  * Publishes findings without being asked: the changed document at once, then every other file of its folder, open or
  * closed, that the change may have touched. Changes that are already queued are taken in first.
  *
- * A long plan takes a while to walk and check. Of such a document the findings of text, words and names go out at once,
- * with those of the last check beside them; the checks are made anew when the typing pauses.
+ * A long plan takes a while to look at as a whole. Of such a document the findings of text, words and single steps go out
+ * at once, with those of the last check beside them; the whole is checked anew when the typing pauses.
  */
 export class Publisher {
   /** Changed documents whose findings are to go out first. */
@@ -29,8 +29,11 @@ export class Publisher {
   private readonly others = new Map<Folder, Set<string>>();
   /** What was published last for an address, so that nothing is said twice. */
   private readonly said = new Map<string, { folder: Folder; version: number | undefined; text: string }>();
-  /** What the last check of a document took, and what it found that text and words alone do not give. */
-  private readonly checked = new Map<string, { milliseconds: number; findings: readonly Finding[] }>();
+  /** What the last check of a document took, what only the plan as a whole gave, and what it took the place of. */
+  private readonly checked = new Map<
+    string,
+    { milliseconds: number; findings: readonly Finding[]; silent: ReadonlySet<string> }
+  >();
   private idle: ReturnType<typeof setTimeout> | undefined;
   private waiting = false;
   private changes = 0;
@@ -131,19 +134,25 @@ export class Publisher {
       const findings = snapshot.findings(path);
       const milliseconds = performance.now() - began;
       const plain = new Set(snapshot.plainFindings(path).map(keyOf));
-      this.checked.set(uri, { milliseconds, findings: findings.filter((finding) => !plain.has(keyOf(finding))) });
+      const all = new Set(findings.map(keyOf));
+      this.checked.set(uri, {
+        milliseconds,
+        findings: findings.filter((finding) => !plain.has(keyOf(finding))),
+        silent: new Set([...plain].filter((key) => !all.has(key))),
+      });
       this.say(folder, snapshot, path, findings);
     } catch (error) {
       this.log(`findings of ${path}`, error);
     }
   }
 
-  /** What is known without walking the plan, and what the last check found where the text still stands. */
+  /** What text and single steps give, and what the last check of the whole found where the text still stands. */
   private publishPlain(folder: Folder, snapshot: Snapshot, path: string): void {
     const uri = folder.document(path)?.uri ?? '';
     try {
-      const last = this.checked.get(uri)?.findings ?? [];
-      this.say(folder, snapshot, path, [...snapshot.plainFindings(path), ...last]);
+      const last = this.checked.get(uri);
+      const plain = snapshot.plainFindings(path).filter((finding) => !last?.silent.has(keyOf(finding)));
+      this.say(folder, snapshot, path, [...plain, ...(last?.findings ?? [])]);
     } catch (error) {
       this.log(`findings of ${path}`, error);
     }

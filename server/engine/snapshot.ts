@@ -1,6 +1,6 @@
 import { print } from '../../grammar';
 import type { Tree } from '../../grammar/tree';
-import { check } from './checks/check';
+import { check, checkSteps } from './checks/check';
 import { checkRecord } from './checks/check-record';
 import { materialNames } from './checks/material-names';
 import { syntaxFindings, wordFindings } from './faults';
@@ -131,13 +131,13 @@ export class Snapshot {
     return found;
   }
 
-  /** Those of them that text, words and names give by themselves: no plan is walked for them, so that they are there at once. */
+  /** Those of them that text, words, names and single steps give: they are there at once, also in a long plan. */
   plainFindings(path: string): readonly Finding[] {
     const bound = this.bound(path);
     if (!bound) return [];
     const views = this.plans(path);
-    const all = [...this.textFindings(bound), ...views.flatMap((view) => view.plan.findings)];
-    return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views, ofPlan)));
+    const all = [...this.textFindings(bound), ...views.flatMap(ofSteps)];
+    return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views, ofSteps)));
   }
 
   private gather(path: string): readonly Finding[] {
@@ -198,7 +198,7 @@ export class Snapshot {
   }
 }
 
-const ofPlan = (view: PlanView): readonly Finding[] => view.plan.findings;
+const ofSteps = (view: PlanView): readonly Finding[] => view.stepFindings;
 const ofView = (view: PlanView): readonly Finding[] => view.findings;
 
 /** A finding of a plan in a file that it uses is shown where the plan brings that file in. */
@@ -251,6 +251,7 @@ class View implements PlanView {
   private walked: Walk | null = null;
   private taken: TakeOff | null = null;
   private checked: readonly Finding[] | null = null;
+  private stepped: readonly Finding[] | null = null;
 
   constructor(
     readonly plan: Plan,
@@ -269,6 +270,9 @@ class View implements PlanView {
   }
   get takeOff(): TakeOff {
     return (this.taken ??= takeOff(this.plan, this.walk));
+  }
+  get stepFindings(): readonly Finding[] {
+    return (this.stepped ??= [...this.plan.findings, ...checkSteps(this)]);
   }
   get findings(): readonly Finding[] {
     return (this.checked ??= [...this.plan.findings, ...check(this)]);

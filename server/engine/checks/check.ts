@@ -4,9 +4,10 @@ import type { Edit, Finding, Place, Related, Severity } from '../finding';
 import type { Bound, Span } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { Acceptance, Plan } from '../plan/plan';
+import type { Step } from '../plan/step';
 import type { Event } from '../steps/events';
 import type { PlanView } from '../view';
-import type { Entry } from '../walk/walk';
+import type { Entry, Walk } from '../walk/walk';
 import { checks } from './all';
 import type { Check, Here, RelatedTo, Report, Say, Whole } from './define';
 import { listed } from './listed';
@@ -32,6 +33,22 @@ export function check(view: PlanView): readonly Finding[] {
   for (const each of checks) each.plan?.(wholeOf(each, view, raws));
   if (raws.length === 0 && view.plan.acceptances.length === 0) return [];
   return accept(worded(absorbed(gathered(raws)), view), view.plan);
+}
+
+/**
+ * What single steps give rise to, before the plan is looked at as a whole: it costs little after an edit, since what was
+ * found at a step is kept with it. What is accepted is left out.
+ */
+export function checkSteps(view: PlanView): readonly Finding[] {
+  const raws: Raw[] = [];
+  for (const entry of view.walk.entries) for (const raw of rawsOf(view.plan, entry)) raws.push(raw);
+  if (raws.length === 0) return [];
+  const accepted = (finding: Finding): boolean =>
+    view.plan.acceptances.some(
+      ({ check: name, reason, step }) =>
+        name === finding.name && reason !== null && (step === null || finding.at.item === step.bound.item),
+    );
+  return worded(absorbed(gathered(raws)), view).filter((finding) => !accepted(finding));
 }
 
 function rawsOf(plan: Plan, entry: Entry): readonly Raw[] {
@@ -228,7 +245,7 @@ function relatedPlace(related: RelatedTo, view: PlanView, say: Say): readonly Re
 
 /** Names steps by the number under which the sheet prints them. */
 export function sayer(view: PlanView): Say {
-  const entryOf = (cause: Cause): Entry | undefined => view.walk.entries.find((each) => each.cause === cause);
+  const entryOf = (cause: Cause): Entry | undefined => namesOf(view.walk).entries.get(cause);
   return {
     step: (cause) => {
       const entry = cause && entryOf(cause);
@@ -240,13 +257,27 @@ export function sayer(view: PlanView): Say {
 }
 
 /** The number of a step on the sheet: steps count through, a repeat's rounds once. */
-export function numberOf(view: PlanView, entry: Entry): number {
-  const seen = new Set<unknown>();
-  for (const each of view.walk.entries) {
-    seen.add(each.slot.step);
-    if (each.slot.step === entry.slot.step) break;
+export const numberOf = (view: PlanView, entry: Entry): number => namesOf(view.walk).numbers.get(entry.slot.step) ?? 0;
+
+interface StepNames {
+  readonly numbers: ReadonlyMap<Step, number>;
+  readonly entries: ReadonlyMap<Cause, Entry>;
+}
+const names = new WeakMap<Walk, StepNames>();
+
+/** The numbers of a walk's steps and the entries of its causes; found once a walk, when somebody asks. */
+function namesOf(walk: Walk): StepNames {
+  let known = names.get(walk);
+  if (!known) {
+    const numbers = new Map<Step, number>();
+    const entries = new Map<Cause, Entry>();
+    for (const entry of walk.entries) {
+      if (!numbers.has(entry.slot.step)) numbers.set(entry.slot.step, numbers.size + 1);
+      if (!entries.has(entry.cause)) entries.set(entry.cause, entry);
+    }
+    names.set(walk, (known = { numbers, entries }));
   }
-  return seen.size;
+  return known;
 }
 
 /** Leaves out what the author accepted with a reason; an acceptance that is not allowed, or accepts nothing, is a finding itself. */
