@@ -9,4 +9,6 @@ export interface PlanView {
   readonly walk: Walk;
   readonly takeOff: TakeOff;
   readonly findings: readonly Finding[];
+  /** Those of them that names and single steps give rise to; they cost little after an edit. */
+  readonly stepFindings: readonly Finding[];
 }
