@@ -120,7 +120,9 @@ export function readTerms(form: Form, common: Form, all: readonly Token[], whole
       if (name in values)
         faults.push({
           name: 'said-twice',
-          message: 'This is said twice in one statement.',
+          message: isPositional(slot)
+            ? 'This is said twice in one line.'
+            : `"${(slot as { key: string }).key}" is said twice in one line.`,
           from,
           to: end(tokens[cursor.index - 1]!),
           instead: [],
@@ -184,12 +186,12 @@ export function readTerms(form: Form, common: Form, all: readonly Token[], whole
     for (const [name, slot] of Object.entries(form)) {
       const wanted = isPositional(slot) ? !slot.optional : slot.required;
       if (!wanted || name in values) continue;
-      const shape = isPositional(slot)
-        ? slot.term.shape
-        : `${(slot as { key: string }).key} ${slot.term?.shape ?? ''}`.trim();
+      const such = slot.term?.example ? `, such as ${slot.term.example}` : '';
       faults.push({
         name: 'missing-term',
-        message: `Missing here: ${shape} (${slot.meaning}).`,
+        message: isPositional(slot)
+          ? `Missing here: ${slot.meaning}${such}.`
+          : `Missing here: "${(slot as { key: string }).key} …", ${slot.meaning}${such}.`,
         ...whole,
         instead: [],
       });

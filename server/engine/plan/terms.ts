@@ -191,7 +191,7 @@ export function count({ least = 0, most = mostCounted } = {}): Term<number> {
       if (value >= least && value <= most) return { value };
       return fault(
         'impossible',
-        `"${shortened(token.text)}" cannot stand here: a whole number from ${least} to ${most} belongs here.`,
+        `"${shortened(token.text)}" cannot stand here: a whole number${most > mostCounted ? '' : ` from ${least} to ${most}`} belongs here.`,
         token,
       );
     },
@@ -370,7 +370,7 @@ export function thing(shape = 'THING'): Term<string> {
     starts: (token) => token.kind === 'word',
     read(cursor) {
       const words: string[] = [];
-      if (cursor.peek()?.kind !== 'word') return expected(shape.toLowerCase(), cursor.peek());
+      if (cursor.peek()?.kind !== 'word') return expected('a word or two', cursor.peek());
       do words.push(cursor.next()!.text);
       while (!cursor.atStop && cursor.peek()?.kind === 'word');
       return { value: words.join(' ') };

@@ -21,7 +21,14 @@ export const firstChargeUnusual = defineCheck({
   right: { base: 'rack' },
   step(here) {
     const { refrigerant, recoverCharge } = here.plan.system;
-    if (here.per !== null || !recoverCharge || refrigerant.before === null || !changesRefrigerant(here.plan)) return;
+    if (
+      here.per !== null ||
+      !recoverCharge ||
+      recoverCharge.quantity.low <= 0 ||
+      refrigerant.before === null ||
+      !changesRefrigerant(here.plan)
+    )
+      return;
     for (const event of here.events('charges')) {
       const range =
         event.purpose === 'charge' && event.mass ? firstChargeRange(refrigerant.before, event.refrigerant) : undefined;

@@ -3,6 +3,7 @@ import type { Cause, Plant } from '../../circuit/state';
 import type { Severity } from '../../finding';
 import type { Event } from '../../steps/events';
 import { defineCheck, type Whole } from '../define';
+import { listed } from '../listed';
 import { endName, openedBy, standsNow, touchedSpaces } from '../plant';
 
 /** A joint undone that is never made up, where it first matters. */
@@ -42,7 +43,7 @@ export const jointLeftOpen = defineCheck({
             told.add(cause);
             whole.report(entry, {
               message: (say) =>
-                `${list(whole, entry.before, ends)} still open when ${stage.when}: ${cause ? `${say.step(cause)} opened it` : 'it was never made up'}.`,
+                `${list(whole, entry.before, ends)} still open when ${stage.when}: ${cause ? `${say.step(cause)} opened ${ends.length > 1 ? 'them' : 'it'}` : `${ends.length > 1 ? 'they were' : 'it was'} never made up`}.`,
               slot: 'what',
               severity: stage.severity,
               root: root ?? 'never',
@@ -125,5 +126,5 @@ function list(whole: Whole, plant: Plant, ends: readonly number[]): string {
   const names = ends.map((end) => endName(graph, end));
   const text = `${names.slice(0, 2).join(' and ')}${names.length > 2 ? ` and ${names.length - 2} more ends` : ''}`;
   const missing = gone.map((part) => graph.parts[part]!.name);
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${missing.length > 0 ? `, where ${missing.join(', ')} ${missing.length > 1 ? 'are' : 'is'} off,` : ''} ${names.length > 1 ? 'are' : 'is'}`;
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${missing.length > 0 ? `, where ${listed(missing)} ${missing.length > 1 ? 'are' : 'is'} off,` : ''} ${names.length > 1 ? 'are' : 'is'}`;
 }
