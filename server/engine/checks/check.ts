@@ -201,7 +201,7 @@ function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
     return {
       name: each.name,
       severity: report.severity ?? each.severity,
-      message: typeof report.message === 'string' ? report.message : report.message(say),
+      message: begun(typeof report.message === 'string' ? report.message : report.message(say)),
       at: placeOf(first),
       related,
       fixes,
@@ -217,6 +217,9 @@ function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
   });
   return unique.sort((a, b) => gravity[a.severity] - gravity[b.severity]);
 }
+
+/** A sentence that begins with the number of a step begins with a capital; names of parts stay as the plan writes them. */
+const begun = (message: string): string => message.replace(/^step (?=\d)/, 'Step ');
 
 function relatedPlace(related: RelatedTo, view: PlanView, say: Say): readonly Related[] {
   const message = typeof related.message === 'string' ? related.message : related.message(say);
