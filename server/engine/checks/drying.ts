@@ -19,35 +19,45 @@ export interface Drying {
 
 const known = new WeakMap<PlanView, readonly Drying[]>();
 
-/** All lines that solvent went through; found once a view. */
+/** All lines that solvent went through, in the order of the circuit; found once a view, in one way through the walk. */
 export function dryings(view: PlanView): readonly Drying[] {
   let found = known.get(view);
-  if (!found) known.set(view, (found = view.plan.graph.parts.flatMap((part) => dryingOf(view, part.index) ?? [])));
+  if (!found) known.set(view, (found = find(view)));
   return found;
 }
 
-function dryingOf(view: PlanView, line: number): Drying | null {
-  let flushed: Entry | null = null;
-  let purges: { entry: Entry; flow: Flow }[] = [];
+function find(view: PlanView): readonly Drying[] {
+  const open = new Map<number, { flushed: Entry; purges: { entry: Entry; flow: Flow }[] }>();
+  const found = new Map<number, Drying>();
   for (const entry of view.walk.entries) {
-    for (const event of entry.events) {
-      if (event.type !== 'flows' || !passes(event, line)) continue;
-      if (event.medium === 'solvent') {
-        flushed = entry;
-        purges = [];
-      } else if (event.purpose === 'purge') purges.push({ entry, flow: event });
+    for (const event of entry.events) if (event.type === 'flows') takeIn(entry, event);
+    if (open.size === 0 || !mayClose(entry)) continue;
+    for (const [line, { flushed, purges }] of open) {
+      if (entry === flushed || !closes(entry, line)) continue;
+      const torch = entry.events.some(
+        (event) => event.type === 'joins' && event.torch && touches(entry, event.ends, line),
+      );
+      found.set(line, judge(view, line, flushed, purges, entry, torch));
+      open.delete(line);
     }
-    if (!flushed || entry === flushed || !closes(entry, line)) continue;
-    const torch = entry.events.some(
-      (event) => event.type === 'joins' && event.torch && touches(entry, event.ends, line),
-    );
-    return judge(view, line, flushed, purges, entry, torch);
   }
-  return null;
+  return [...found.values()].sort((a, b) => a.line - b.line);
+
+  function takeIn(entry: Entry, flow: Flow): void {
+    const through = new Set([flow.line, ...flow.outlets.flatMap((outlet) => outlet.chain)]);
+    for (const line of through) {
+      // The first time that a line is closed after a flush is what counts.
+      if (found.has(line)) continue;
+      if (flow.medium === 'solvent') open.set(line, { flushed: entry, purges: [] });
+      else if (flow.purpose === 'purge') open.get(line)?.purges.push({ entry, flow });
+    }
+  }
 }
 
-const passes = (flow: Flow, line: number): boolean =>
-  flow.line === line || flow.outlets.some((outlet) => outlet.chain.includes(line));
+/** Whether a step can close anything at all: it changes an end, sets a part, or puts a test or a pump on something. */
+const mayClose = (entry: Entry): boolean =>
+  entry.before.ends !== entry.after.ends ||
+  entry.events.some((event) => event.type === 'pressurises' || event.type === 'evacuates' || event.type === 'mounts');
 
 const touches = (entry: Entry, ends: readonly number[], line: number): boolean => {
   const { graph } = entry.before;

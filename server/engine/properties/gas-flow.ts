@@ -1,6 +1,6 @@
-import { nitrogen } from './gas';
 import { nitrogenGasConstant, nitrogenHeatRatio } from '../reference/nitrogen-practice';
 import { frictionFactor } from './friction';
+import { nitrogen } from './gas';
 
 /** Density of nitrogen in kg/m3: from the tables, and as an ideal gas under 1 kPa where they end. Null above 35 MPa. */
 export const nitrogenDensity = (pressure: number, temperature: number): number | null =>
@@ -60,6 +60,26 @@ export interface Purge {
  * pass the same, by bisection. Without a length the opening alone counts.
  */
 export const purgeThrough = (
+  line: { readonly bore: number; readonly length: number } | null,
+  opening: { readonly area: number; readonly coefficient: number },
+  supply: number,
+  back: number,
+  temperature: number,
+): Purge => {
+  const key = `${line?.bore} ${line?.length} ${opening.area} ${opening.coefficient} ${supply} ${back} ${temperature}`;
+  let purge = purges.get(key);
+  if (!purge) {
+    purge = solvePurge(line, opening, supply, back, temperature);
+    if (purges.size > 1000) purges.clear();
+    purges.set(key, purge);
+  }
+  return purge;
+};
+
+/** Purges by what they follow from: a plan purges the same lines again and again. Emptied before it grows large. */
+const purges = new Map<string, Purge>();
+
+const solvePurge = (
   line: { readonly bore: number; readonly length: number } | null,
   opening: { readonly area: number; readonly coefficient: number },
   supply: number,

@@ -19,27 +19,6 @@ export const dryingPurgeTime = 1800;
 /** Discharge coefficient of the hole, as handbook 6.4 counts it; a sharp edge passes less, a rounded one more (0.6 to 0.9). */
 const dischargeCoefficient = 0.8;
 
-/** Flows by what they follow from: a plan purges the same lines again and again. Emptied before it grows large. */
-const flows = new Map<string, number>();
-
-/** Nitrogen through a line and its outlet, kg/s; bore and length in m, area in m2, pressures in Pa absolute. */
-function flowThrough(bore: number, length: number, area: number, level: number, atmosphere: number): number {
-  const key = `${bore} ${length} ${area} ${level} ${atmosphere}`;
-  let flow = flows.get(key);
-  if (flow === undefined) {
-    flow = purgeThrough(
-      { bore, length },
-      { area, coefficient: dischargeCoefficient },
-      level,
-      atmosphere,
-      standardTemperature,
-    ).flow;
-    if (flows.size > 500) flows.clear();
-    flows.set(key, flow);
-  }
-  return flow;
-}
-
 export interface FlowRequest {
   readonly medium: Flow['medium'];
   readonly purpose: Flow['purpose'];
@@ -91,7 +70,13 @@ export function follow(act: Act, request: FlowRequest): Flow {
   ) {
     const bore = line.properties.tube.bore;
     const area = (Math.PI / 4) * only.opening.diameter ** 2;
-    const flow = flowThrough(bore, line.properties.length, area, level, plant.atmosphere);
+    const { flow } = purgeThrough(
+      { bore, length: line.properties.length },
+      { area, coefficient: dischargeCoefficient },
+      level,
+      plant.atmosphere,
+      standardTemperature,
+    );
     const filling = (nitrogenDensity(level, standardTemperature) ?? 0) * cellVolume(graph, from);
     volumeChanges = filling > 0 ? (flow * request.time.low) / filling : null;
     const strong = request.per || level - plant.atmosphere >= finalPurgePressure * 0.98;

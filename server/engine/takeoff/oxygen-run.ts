@@ -24,7 +24,7 @@ export function runOxygen(
   plan: Plan,
   entries: readonly Entry[],
   taken: readonly StepTakeOff[],
-  time: TimeRun,
+  time: () => TimeRun,
 ): OxygenRun {
   const after = new Map<Entry, Figure>();
   const room = plan.site.workSpace;
@@ -46,7 +46,7 @@ export function runOxygen(
       if (low < oxygenLeast.quantity.low) below ??= entry;
     }
     if (air > 0 && earlier) {
-      const passed = time.steps.get(entry);
+      const passed = time().steps.get(entry);
       const seconds = (passed?.work.low ?? 0) + (passed?.wait.low ?? 0);
       low = fresh - (fresh - low) * Math.exp((-air * seconds) / room.volume!.quantity.high);
     }

@@ -50,15 +50,17 @@ const ofEntry = new WeakMap<Entry, { readonly head: Plan['head']; readonly taken
 export function takeOff(plan: Plan, walk: Walk): TakeOff {
   const taken = walk.entries.map((entry) => takenAt(plan, entry));
   const draws = countedDraws(plan, walk, taken);
+  // Whoever asks for no time does not wait for it.
+  let spent: TimeRun | null = null;
+  const time = (): TimeRun => (spent ??= runTime(plan, walk.entries));
   const runs = {
     nitrogen: runNitrogen(plan, draws.flatMap(planned)),
     solvents: runSolvents(plan, draws),
     refrigerants: runRefrigerants(plan, draws),
     oils: runOils(plan, draws),
     recovery: runRecovery(plan, draws),
-    time: runTime(plan, walk.entries),
   };
-  const oxygen = runOxygen(plan, walk.entries, taken, runs.time);
+  const oxygen = runOxygen(plan, walk.entries, taken, time);
   const steps = walk.entries.map((entry, at) => {
     const left = oxygen.after.get(entry);
     return left ? [...taken[at]!.figures, left] : taken[at]!.figures;
@@ -66,7 +68,7 @@ export function takeOff(plan: Plan, walk: Walk): TakeOff {
   // Sums over the whole job are made when they are first asked for: no check reads them, and while somebody types the
   // findings must not wait for them.
   let totals: readonly Figure[] | null = null;
-  const summed = (): readonly Figure[] => (totals ??= totalsOf(plan, draws, runs));
+  const summed = (): readonly Figure[] => (totals ??= totalsOf(plan, draws, { ...runs, time: time() }));
   let waste: TakeOff['waste'] | null = null;
   let defaults: readonly string[] | null = null;
   return {
@@ -75,6 +77,9 @@ export function takeOff(plan: Plan, walk: Walk): TakeOff {
     ...runs,
     oxygen,
     shortfalls: shortfallsOf(runs),
+    get time() {
+      return time();
+    },
     get totals() {
       return summed();
     },
