@@ -22,6 +22,6 @@ export function askedAt(session: Session, uri: string, position: Position): Aske
   const view = boundView(session, uri);
   if (view === undefined) return undefined;
   const { document } = view;
-  const offset = document.lines.offsetAt(document.text, position);
+  const offset = document.offsetAt(position);
   return { ...view, offset, look: lookAt(view.bound, offset) };
 }

@@ -30,16 +30,34 @@ export class LineIndex {
     return { start: this.positionAt(from), end: this.positionAt(to) };
   }
 
-  /** The offset of a position in `text`, which must be the text that this index is of; past a line's end is its end. */
-  offsetAt(text: string, position: Position): number {
+  /**
+   * The offset of a position in `text`, which must be the text that this index is of; past a line's end is its end. The
+   * text is only looked at there, and may be given as a function that makes it.
+   */
+  offsetAt(text: string | (() => string), position: Position): number {
     if (position.line < 0) return 0;
     if (position.line >= this.starts.length) return this.length;
     const start = this.startOf(position.line);
     let end = position.line + 1 < this.starts.length ? this.startOf(position.line + 1) : this.length;
-    if (start + position.character < end) return start + Math.max(0, position.character);
-    if (end > start && text.charCodeAt(end - 1) === lineFeed) end -= 1;
-    if (end > start && text.charCodeAt(end - 1) === carriageReturn) end -= 1;
+    // The line break takes two characters at the most.
+    if (start + position.character < end - 1) return start + Math.max(0, position.character);
+    const whole = typeof text === 'string' ? text : text();
+    if (end > start && whole.charCodeAt(end - 1) === lineFeed) end -= 1;
+    if (end > start && whole.charCodeAt(end - 1) === carriageReturn) end -= 1;
     return Math.min(start + position.character, end);
+  }
+
+  /**
+   * Follows a change within one line that puts no line break in, without a look at the text; says whether it was one. At
+   * a line's very beginning a break before it might join what follows, so that is left to `change`.
+   */
+  changeWithin(from: number, to: number, inserted: number): boolean {
+    const line = this.lineAt(from);
+    if (this.lineAt(to) !== line || (line > 0 && from === this.startOf(line))) return false;
+    const shift = inserted - (to - from);
+    if (shift !== 0) for (let i = line + 1; i < this.starts.length; i++) this.starts[i] = this.startOf(i) + shift;
+    this.length += shift;
+    return true;
   }
 
   /** Follows a change: `from` to `to` of the former text became `inserted`; `text` is the text after it. */

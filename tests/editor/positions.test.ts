@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { Document } from '../../server/editor/document';
 import { LineIndex } from '../../server/editor/positions';
 
 test.each([
@@ -41,5 +42,27 @@ test('following edits gives the index of the text after them', () => {
       }
     }),
     { numRuns: 500, seed: 7 },
+  );
+});
+
+test('a document is its text after every change, whether somebody reads it between them or not', () => {
+  const piece = fc.string({ unit: fc.constantFrom('a', 'b', ' ', '\n', '\r\n'), maxLength: 4 });
+  const place = fc.record({ line: fc.nat(4), character: fc.nat(6) });
+  fc.assert(
+    fc.property(piece, fc.array(fc.tuple(place, place, piece, fc.boolean()), { maxLength: 12 }), (first, edits) => {
+      const document = new Document('memory:/a', first, 1);
+      let text = first;
+      for (const [start, end, inserted, reads] of edits) {
+        const fresh = LineIndex.of(text);
+        const ends = [fresh.offsetAt(text, start), fresh.offsetAt(text, end)] as const;
+        text = text.slice(0, Math.min(...ends)) + inserted + text.slice(Math.max(...ends));
+        document.change({ range: { start, end }, text: inserted });
+        if (reads) expect(document.text).toBe(text);
+      }
+      expect(document.text).toBe(text);
+      const fresh = LineIndex.of(text);
+      for (let at = 0; at <= text.length; at++) expect(document.lines.positionAt(at)).toEqual(fresh.positionAt(at));
+    }),
+    { numRuns: 1000, seed: 11 },
   );
 });

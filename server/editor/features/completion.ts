@@ -27,7 +27,7 @@ export const completion: Feature = {
         const view = boundView(session, textDocument.uri);
         if (view === undefined) return null;
         const { document, snapshot, path, bound } = view;
-        const offset = document.lines.offsetAt(document.text, position);
+        const offset = document.offsetAt(position);
         const snippets = session.client.textDocument?.completion?.completionItem?.snippetSupport === true;
         const typed = /[\p{L}\p{N}\p{M}_-]*$/u.exec(document.text.slice(Math.max(0, offset - 80), offset))?.[0] ?? '';
         const begins = offset - (/^\p{L}/u.test(typed) ? typed.length : 0);

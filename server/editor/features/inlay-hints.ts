@@ -20,8 +20,8 @@ export const inlayHints: Feature = {
         const view = boundView(session, textDocument.uri);
         if (view === undefined) return null;
         const { document, snapshot, path, bound: file } = view;
-        const from = document.lines.offsetAt(document.text, range.start);
-        const to = document.lines.offsetAt(document.text, range.end);
+        const from = document.offsetAt(range.start);
+        const to = document.offsetAt(range.end);
         const found: InlayHint[] = [];
         forEachPlaced<PlanView | null>(
           file,

@@ -16,7 +16,7 @@ export const selectionRanges: Feature = {
         if (view === undefined) return null;
         const { document, bound } = view;
         return positions.map((position): SelectionRange => {
-          const offset = document.lines.offsetAt(document.text, position);
+          const offset = document.offsetAt(position);
           const look = lookAt(bound, offset);
           const spans: [number, number][] = [[0, document.text.length]];
           for (const { item, at } of look.path) {

@@ -38,8 +38,8 @@ export const semanticTokens: Feature = {
       guarded(log, 'semantic tokens of a range', { data: [] }, ({ textDocument: { uri }, range }) => {
         const document = session.view(uri)?.document;
         if (document === undefined) return { data: [] };
-        const from = document.lines.offsetAt(document.text, range.start);
-        return { data: encode(session, uri, from, document.lines.offsetAt(document.text, range.end)) };
+        const from = document.offsetAt(range.start);
+        return { data: encode(session, uri, from, document.offsetAt(range.end)) };
       }),
     );
     tokens.onDelta(

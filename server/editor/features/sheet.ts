@@ -33,7 +33,7 @@ function planAt(session: Session, uri: string, line: number): PlanView | undefin
   const view = boundView(session, uri);
   if (view === undefined) return undefined;
   const { document, snapshot, path, bound: file } = view;
-  const offset = document.lines.offsetAt(document.text, { line, character: 0 });
+  const offset = document.offsetAt({ line, character: 0 });
   let found: PlanView | undefined;
   forEachPlaced<true>(
     file,
