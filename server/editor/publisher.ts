@@ -11,7 +11,7 @@ const slice = 8;
 /** Milliseconds without a change after which the checks that walk a plan are made, where they take longer than a moment. */
 const pause = 150;
 /** Milliseconds that all findings of a document may take and still go out with the key press. */
-const moment = 12;
+const moment = 4;
 /** Turns that a publication waits at most while further changes keep coming in. */
 const mostTurns = 20;
 
