@@ -74,7 +74,7 @@ export function textMateGrammar(vocabulary: Vocabulary, unitWords: readonly stri
         match: `(?<!${wordPart})${number}(?:\\.\\.${number})?(?:\\s*(?:${anyOf(unitWords)})(?![\\p{L}\\p{N}/]))?`,
       },
       clause: {
-        name: 'support.type.property-name.jobplan',
+        name: 'variable.other.property.jobplan',
         match: `(?<!${wordPart})(?:${anyOf(keys)})(?!${wordPart})`,
       },
       arrow: { name: 'keyword.operator.jobplan', match: '->' },
