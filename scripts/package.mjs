@@ -13,6 +13,7 @@ run(
   'package',
   '--no-dependencies',
   '--allow-missing-repository',
+  '--no-rewrite-relative-links',
   '--out',
   'out/jobplan.vsix',
 );
