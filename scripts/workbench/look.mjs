@@ -1,5 +1,5 @@
 // Uses the workbench as a person does, and takes pictures in four themes: out/look/*.png
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { startWebServer } from './web-server.mjs';
 import { openBrowser, prepare, root, stage } from './workbench.mjs';
@@ -13,6 +13,8 @@ const themes = [
 ];
 
 const pictures = join(root, 'out/look');
+const files = join(root, 'tests/fixtures/samples');
+const plan = readFileSync(join(files, 'changeout-split.jobplan'), 'utf8');
 
 /** A webview is a frame in a frame; the inner one holds the extension's page. */
 const webview = (page) => page.frameLocator('iframe.webview.ready').frameLocator('#active-frame');
@@ -48,19 +50,23 @@ async function pickTheme(page, label) {
   await picker.waitFor({ state: 'hidden' });
 }
 
-/** Puts the cursor behind a text of the open plan, by the editor's own search. */
+/** Puts the cursor behind a text of the open plan. */
 async function goTo(page, text) {
+  const before = plan.slice(0, plan.indexOf(text) + text.length).split('\n');
   await page.mouse.move(5, 5);
   await page.keyboard.press('Control+Digit1');
-  await page.keyboard.press('Control+KeyF');
-  const find = page.locator('.find-widget.visible');
-  await find.locator('textarea').first().waitFor();
-  await page.keyboard.press('Control+KeyA');
-  await page.keyboard.type(text);
-  await find.locator('.matchesCount', { hasText: ' of ' }).waitFor();
-  await page.keyboard.press('Escape');
-  await find.waitFor({ state: 'hidden' });
-  await page.keyboard.press('ArrowRight');
+  const input = page.locator('.quick-input-widget:visible input').first();
+  for (let tries = 1; ; tries++) {
+    try {
+      await page.keyboard.press('Control+KeyG');
+      await input.fill(`:${before.length}:${before.at(-1).length + 1}`, { timeout: 5000 });
+      break;
+    } catch (error) {
+      if (tries === 4) throw error;
+    }
+  }
+  await page.keyboard.press('Enter');
+  await input.waitFor({ state: 'hidden' });
 }
 
 /** The word of the open plan on the screen, the first of them. */
@@ -121,7 +127,6 @@ async function look(page) {
 prepare();
 mkdirSync(pictures, { recursive: true });
 const extension = await stage({});
-const files = join(root, 'tests/fixtures/samples');
 const server = await startWebServer({ extension, files, open: 'changeout-split.jobplan' });
 const browser = await openBrowser();
 const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, colorScheme: 'dark' });
