@@ -51,34 +51,43 @@ export function checkSteps(view: PlanView): readonly Finding[] {
   return worded(absorbed(gathered(raws)), view).filter((finding) => !accepted(finding));
 }
 
+/** The checks that look at single steps: most steps are nothing to most of them, so all share one view of the step. */
+const stepChecks = checks.filter((each) => each.step !== undefined);
+
 function rawsOf(plan: Plan, entry: Entry): readonly Raw[] {
   const known = ofEntry.get(entry);
   if (known?.head === plan.head) return known.raws;
   let raws: Raw[] | null = null;
-  for (const each of checks) {
-    if (!each.step) continue;
-    each.step(
-      hereOf(plan, entry, (report) => {
-        const { step } = entry.slot;
-        const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
-        (raws ??= []).push({ check: each, report, file: step.file, bound: step.bound, span, entry });
-      }),
-    );
+  let current = stepChecks[0]!;
+  const here = hereOf(plan, entry, (report) => {
+    const { step } = entry.slot;
+    const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
+    raws ??= [];
+    raws.push({ check: current, report, file: step.file, bound: step.bound, span, entry });
+  });
+  for (const each of stepChecks) {
+    current = each;
+    each.step!(here);
   }
   const found = raws ?? none;
   ofEntry.set(entry, { head: plan.head, raws: found });
   return found;
 }
 
+const noEvents: readonly never[] = [];
+
 function hereOf(plan: Plan, entry: Entry, report: (report: Report) => void): Here {
+  const { events } = entry;
   return {
     plan,
     entry,
     step: entry.slot.step,
     before: entry.before,
     after: entry.after,
-    events: <T extends Event['type']>(type: T) =>
-      entry.events.filter((event): event is Extract<Event, { type: T }> => event.type === type),
+    events: <T extends Event['type']>(type: T) => {
+      if (!events.some((event) => event.type === type)) return noEvents;
+      return events.filter((event): event is Extract<Event, { type: T }> => event.type === type);
+    },
     per: (entry.slot.step.values['per'] as string | undefined) ?? null,
     report,
   };
