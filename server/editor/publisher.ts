@@ -32,7 +32,13 @@ export class Publisher {
   /** What the last check of a document took, what only the plan as a whole gave, and what it took the place of. */
   private readonly checked = new Map<
     string,
-    { milliseconds: number; findings: readonly Finding[]; silent: ReadonlySet<string> }
+    {
+      readonly milliseconds: number;
+      /** What the whole check found beside `Snapshot.firstFindings`, and beside `Snapshot.plainFindings`. */
+      readonly firstFindings: readonly Finding[];
+      readonly plainFindings: readonly Finding[];
+      readonly silent: ReadonlySet<string>;
+    }
   >();
   private idle: ReturnType<typeof setTimeout> | undefined;
   private waiting = false;
@@ -91,7 +97,12 @@ export class Publisher {
       for (const path of paths) {
         if (this.takesLong(folder, path)) {
           left = true;
-          this.publishPlain(folder, folder.snapshot, path);
+          this.publishPart(folder, path, 'firstFindings');
+          // What single steps give follows in the next turn, if no key was pressed in between.
+          const seen = this.changes;
+          later(() => {
+            if (this.changes === seen) this.publishPart(folder, path, 'plainFindings');
+          });
         } else {
           this.others.get(folder)?.delete(path);
           this.publish(folder, folder.snapshot, path);
@@ -133,11 +144,13 @@ export class Publisher {
       const began = performance.now();
       const findings = snapshot.findings(path);
       const milliseconds = performance.now() - began;
+      const first = new Set(snapshot.firstFindings(path).map(keyOf));
       const plain = new Set(snapshot.plainFindings(path).map(keyOf));
       const all = new Set(findings.map(keyOf));
       this.checked.set(uri, {
         milliseconds,
-        findings: findings.filter((finding) => !plain.has(keyOf(finding))),
+        firstFindings: findings.filter((finding) => !first.has(keyOf(finding))),
+        plainFindings: findings.filter((finding) => !plain.has(keyOf(finding))),
         silent: new Set([...plain].filter((key) => !all.has(key))),
       });
       this.say(folder, snapshot, path, findings);
@@ -146,13 +159,14 @@ export class Publisher {
     }
   }
 
-  /** What text and single steps give, and what the last check of the whole found where the text still stands. */
-  private publishPlain(folder: Folder, snapshot: Snapshot, path: string): void {
+  /** What is known already, and what the last check of the whole found beside it where the text still stands. */
+  private publishPart(folder: Folder, path: string, part: 'firstFindings' | 'plainFindings'): void {
     const uri = folder.document(path)?.uri ?? '';
     try {
+      const snapshot = folder.snapshot;
       const last = this.checked.get(uri);
-      const plain = snapshot.plainFindings(path).filter((finding) => !last?.silent.has(keyOf(finding)));
-      this.say(folder, snapshot, path, [...plain, ...(last?.findings ?? [])]);
+      const found = snapshot[part](path).filter((finding) => !last?.silent.has(keyOf(finding)));
+      this.say(folder, snapshot, path, [...found, ...(last ? last[part] : [])]);
     } catch (error) {
       this.log(`findings of ${path}`, error);
     }

@@ -1,6 +1,6 @@
 import { print } from '../../grammar';
 import type { Tree } from '../../grammar/tree';
-import { check, checkSteps } from './checks/check';
+import { check, checkSteps, checkWords } from './checks/check';
 import { checkRecord } from './checks/check-record';
 import { materialNames } from './checks/material-names';
 import { syntaxFindings, wordFindings } from './faults';
@@ -131,13 +131,22 @@ export class Snapshot {
     return found;
   }
 
-  /** Those of them that text, words, names and single steps give: they are there at once, also in a long plan. */
+  /** Those of them that text, words and names give: they are there at once, however long the plan is. */
+  firstFindings(path: string): readonly Finding[] {
+    return this.partly(path, ofWords);
+  }
+
+  /** Those and what single steps give: they are there soon, also in a long plan. */
   plainFindings(path: string): readonly Finding[] {
+    return this.partly(path, ofSteps);
+  }
+
+  private partly(path: string, findingsOf: (view: PlanView) => readonly Finding[]): readonly Finding[] {
     const bound = this.bound(path);
     if (!bound) return [];
     const views = this.plans(path);
-    const all = [...this.textFindings(bound), ...views.flatMap(ofSteps)];
-    return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views, ofSteps)));
+    const all = [...this.textFindings(bound), ...views.flatMap(findingsOf)];
+    return all.map((finding) => (finding.at.file === path ? finding : brought(finding, views, findingsOf)));
   }
 
   private gather(path: string): readonly Finding[] {
@@ -198,6 +207,7 @@ export class Snapshot {
   }
 }
 
+const ofWords = (view: PlanView): readonly Finding[] => view.wordFindings;
 const ofSteps = (view: PlanView): readonly Finding[] => view.stepFindings;
 const ofView = (view: PlanView): readonly Finding[] => view.findings;
 
@@ -251,6 +261,7 @@ class View implements PlanView {
   private walked: Walk | null = null;
   private taken: TakeOff | null = null;
   private checked: readonly Finding[] | null = null;
+  private worded: readonly Finding[] | null = null;
   private stepped: readonly Finding[] | null = null;
 
   constructor(
@@ -270,6 +281,9 @@ class View implements PlanView {
   }
   get takeOff(): TakeOff {
     return (this.taken ??= takeOff(this.plan, this.walk));
+  }
+  get wordFindings(): readonly Finding[] {
+    return (this.worded ??= [...this.plan.findings, ...checkWords(this)]);
   }
   get stepFindings(): readonly Finding[] {
     return (this.stepped ??= [...this.plan.findings, ...checkSteps(this)]);

@@ -11,4 +11,6 @@ export interface PlanView {
   readonly findings: readonly Finding[];
   /** Those of them that names and single steps give rise to; they cost little after an edit. */
   readonly stepFindings: readonly Finding[];
+  /** Those that words and names give, before anything is walked. */
+  readonly wordFindings: readonly Finding[];
 }

@@ -50,6 +50,7 @@ export function wordFinder(): Workspace {
         scope: () => new Scope([]),
         plans: () => [],
         findings,
+        firstFindings: findings,
         plainFindings: findings,
       };
     },

@@ -28,7 +28,7 @@ const none: readonly Raw[] = [];
 
 /** All findings of a walked plan: one a cause, the gravest first, what is accepted with a reason left out. */
 export function check(view: PlanView): readonly Finding[] {
-  const raws: Raw[] = [];
+  const raws = [...wordRaws(view.plan)];
   for (const entry of view.walk.entries) for (const raw of rawsOf(view.plan, entry)) raws.push(raw);
   for (const each of checks) each.plan?.(wholeOf(each, view, raws));
   if (raws.length === 0 && view.plan.acceptances.length === 0) return [];
@@ -40,8 +40,15 @@ export function check(view: PlanView): readonly Finding[] {
  * found at a step is kept with it. What is accepted is left out.
  */
 export function checkSteps(view: PlanView): readonly Finding[] {
-  const raws: Raw[] = [];
+  const raws = [...wordRaws(view.plan)];
   for (const entry of view.walk.entries) for (const raw of rawsOf(view.plan, entry)) raws.push(raw);
+  return unaccepted(raws, view);
+}
+
+/** What the words of the steps give rise to, before anything is walked. */
+export const checkWords = (view: PlanView): readonly Finding[] => unaccepted(wordRaws(view.plan), view);
+
+function unaccepted(raws: readonly Raw[], view: PlanView): readonly Finding[] {
   if (raws.length === 0) return [];
   const accepted = (finding: Finding): boolean =>
     view.plan.acceptances.some(
@@ -49,6 +56,39 @@ export function checkSteps(view: PlanView): readonly Finding[] {
         name === finding.name && reason !== null && (step === null || finding.at.item === step.bound.item),
     );
   return worded(absorbed(gathered(raws)), view).filter((finding) => !accepted(finding));
+}
+
+const wordChecks = checks.filter((each) => each.words !== undefined);
+const ofStep = new WeakMap<Step, { readonly head: Plan['head']; readonly raws: readonly Raw[] }>();
+
+function wordRaws(plan: Plan): readonly Raw[] {
+  const raws: Raw[] = [];
+  for (const step of plan.steps) for (const raw of wordRawsIn(plan, step)) raws.push(raw);
+  return raws;
+}
+
+/** What is said amiss in a step and the steps under it; remembered by the step. */
+function wordRawsIn(plan: Plan, step: Step): readonly Raw[] {
+  const known = ofStep.get(step);
+  if (known?.head === plan.head) return known.raws;
+  let raws: Raw[] | null = null;
+  for (const each of wordChecks) {
+    each.words!({
+      plan,
+      step,
+      per: (step.values['per'] as string | undefined) ?? null,
+      report: (report) => {
+        const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
+        raws ??= [];
+        raws.push({ check: each, report, file: step.file, bound: step.bound, span, entry: null });
+      },
+    });
+  }
+  const own = (raws ?? none) as readonly Raw[];
+  const under = step.children.flatMap((inner) => wordRawsIn(plan, inner));
+  const found = under.length > 0 ? [...own, ...under] : own;
+  ofStep.set(step, { head: plan.head, raws: found });
+  return found;
 }
 
 /** The checks that look at single steps: most steps are nothing to most of them, so all share one view of the step. */

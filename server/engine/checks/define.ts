@@ -48,6 +48,8 @@ export interface Check {
   readonly reads: 'state' | 'figure' | 'words';
   readonly wrong: Example;
   readonly right: Example;
+  /** Looks at what one step says, before it is walked: it is known with the key press, however long the plan is. */
+  words?(said: Said): void;
   /** Looks at one walked step; must depend on the entry and the plan's head alone, since its result is kept with the entry. */
   step?(here: Here): void;
   /** Looks at the plan as a whole. */
@@ -122,6 +124,9 @@ export interface Here {
   readonly per: string | null;
   report(report: Report): void;
 }
+
+/** What a check of words sees. */
+export type Said = Pick<Here, 'plan' | 'step' | 'per' | 'report'>;
 
 /** What a plan check sees. */
 export interface Whole {

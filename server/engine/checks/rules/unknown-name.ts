@@ -6,7 +6,7 @@ import { shortened } from '../../plan/shortened';
 import type { Slot } from '../../plan/vocabulary';
 import { nearest } from '../../quantity';
 import { membersOf } from '../../walk/targets';
-import { defineCheck, type Here } from '../define';
+import { defineCheck, type Said } from '../define';
 import { namesIn } from '../support';
 
 /** A step names something that is not there. It reads names: a name has no other state than to be known or not. */
@@ -23,7 +23,7 @@ export const unknownName = defineCheck({
   source: 'how plans are read',
   wrong: { base: 'split', instead: [['cut-out filter-drier', 'cut-out filter-dryer # <- here']] },
   right: { base: 'split' },
-  step(here) {
+  words(here) {
     const { step, plan } = here;
     for (const [slot, description] of Object.entries(step.word.form)) {
       const { term } = description as Slot;
@@ -52,7 +52,7 @@ const words: Readonly<Record<string, string>> = {
 };
 
 /** The names that may stand there; null where anything may. */
-function candidates(here: Here, slot: string, refers: string): readonly string[] | null {
+function candidates(here: Said, slot: string, refers: string): readonly string[] | null {
   const { plan, step } = here;
   switch (refers) {
     case 'refrigerant':
@@ -78,7 +78,7 @@ function cylinders(plan: Plan): readonly string[] | null {
   return brought ? brought.flatMap((each) => [...(each.label ? [each.label] : []), each.name]) : null;
 }
 
-function checkSelector(here: Here, slot: string, selector: Selector, choices: readonly string[], free: boolean): void {
+function checkSelector(here: Said, slot: string, selector: Selector, choices: readonly string[], free: boolean): void {
   const { graph } = here.plan;
   for (const owner of selector.of) checkSelector(here, slot, owner, [], false);
   if (selector.of.length > 0 || choices.includes(selector.text) || choices.includes(selector.noun)) return;
@@ -99,7 +99,7 @@ function checkSelector(here: Here, slot: string, selector: Selector, choices: re
 }
 
 function say(
-  here: Here,
+  here: Said,
   slot: string,
   what: string,
   name: string,
