@@ -44,6 +44,7 @@ import { torchHazard } from './rules/torch-hazard';
 import { vacuumBrokenWithAir } from './rules/vacuum-broken-with-air';
 import { valveLeftShut } from './rules/valve-left-shut';
 import { valvesOpenedEarly } from './rules/valves-opened-early';
+import { wayBackUnsafe } from './rules/way-back-unsafe';
 import { workWithoutLockOut } from './rules/work-without-lock-out';
 import { wrongChargeTarget } from './rules/wrong-charge-target';
 
@@ -95,5 +96,6 @@ export const orderChecks: readonly Check[] = [
   followUpMissing,
   labelMissing,
   recordMissing,
+  wayBackUnsafe,
   noEffect,
 ];

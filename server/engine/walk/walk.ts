@@ -99,7 +99,8 @@ export function walk(plan: Plan, earlier?: { readonly plan: Plan; readonly walk:
   return { start, entries };
 }
 
-function take(plan: Plan, slot: Slot, before: Plant, cause: Cause): Entry {
+/** One step, walked from a state that may not be the one that the plan comes to it with. */
+export function take(plan: Plan, slot: Slot, before: Plant, cause: Cause): Entry {
   const draft = new Draft(before, cause);
   const act = new Acting(draft, plan, slot.step, cause, slot.round);
   const verb = slot.step.word as Verb;
