@@ -22,6 +22,7 @@ import { followUpMissing } from './rules/follow-up-missing';
 import { heaterTooShort } from './rules/heater-too-short';
 import { jointLeftOpen } from './rules/joint-left-open';
 import { labelMissing } from './rules/label-missing';
+import { leftUnattended } from './rules/left-unattended';
 import { noEffect } from './rules/no-effect';
 import { noFieldDrier } from './rules/no-field-drier';
 import { notPressureTested } from './rules/not-pressure-tested';
@@ -96,6 +97,7 @@ export const orderChecks: readonly Check[] = [
   followUpMissing,
   labelMissing,
   recordMissing,
+  leftUnattended,
   wayBackUnsafe,
   noEffect,
 ];
