@@ -11,7 +11,9 @@ const branch = (zone) => `      branch ${zone} {
           length 24 ft
           joint flare
         }
-        head-${zone}: evaporator new
+        head-${zone}: evaporator new {
+          leak-sensor built-in
+        }
         vapour-${zone}: vapour-line kept {
           tube 3/8 in ACR
           length 24 ft
@@ -38,7 +40,7 @@ plan long-day "A plan of many phases" {
     altitude 1200 ft
     outdoors 79 degF
     indoors 73 degF, wet-bulb 61 degF
-    smallest-room 960 ft3
+    smallest-room 9600 ft3
   }
 
   crew {
