@@ -79,26 +79,26 @@ export function* editsOf(file: string, source: string): Generator<LineEdit> {
     const own = lines.slice(from, to + 1);
     const was = lines[from]!;
     const scene = (now: string, other?: Line): Scene => ({ steps, at, source, was, now, ...(other && { other }) });
-    yield put('delete', scene(''), lines.toSpliced(from, own.length), [from - 1, from]);
-    yield put('duplicate', scene(`${was} twice`), lines.toSpliced(to + 1, 0, ...own), [from, to + 1]);
+    yield put('delete', scene(''), spliced(lines, from, own.length), [from - 1, from]);
+    yield put('duplicate', scene(`${was} twice`), spliced(lines, to + 1, 0, ...own), [from, to + 1]);
     const next = steps[at + 1];
     if (next && next.from === to + 1 && next.depth === step.depth) {
       const others = lines.slice(next.from, next.to + 1);
-      const swapped = lines.toSpliced(from, own.length + others.length, ...others, ...own);
+      const swapped = spliced(lines, from, own.length + others.length, ...others, ...own);
       yield put('swap', scene(`after ${next.plain}`, next), swapped, [from, from + others.length]);
     }
     const last = steps.at(-1)!;
     if (last !== step && step.depth <= last.depth) {
-      const moved = lines.toSpliced(last.to + 1, 0, ...own).toSpliced(from, own.length);
+      const moved = spliced(spliced(lines, last.to + 1, 0, ...own), from, own.length);
       yield put('move to end', scene('last'), moved, [last.to + 1 - own.length]);
     }
     const first = steps[0]!;
     if (first !== step) {
-      const moved = lines.toSpliced(from, own.length).toSpliced(first.from, 0, ...own);
+      const moved = spliced(spliced(lines, from, own.length), first.from, 0, ...own);
       yield put('move to start', scene('first'), moved, [first.from]);
     }
     const change = (operator: string, now: string): LineEdit | null =>
-      now === was ? null : put(operator, scene(now), lines.toSpliced(from, 1, now), [from]);
+      now === was ? null : put(operator, scene(now), spliced(lines, from, 1, now), [from]);
     const one: (LineEdit | null)[] = [
       change(
         'drop from list',
@@ -153,7 +153,14 @@ export function* editsOf(file: string, source: string): Generator<LineEdit> {
       ['rating / 10', was.replace(/^(\s+rated )(\d+)/, (_, head, n) => `${head}${Number(n) / 10}`)],
       ['design x 10', was.replace(/(design-pressure low )(\d+)/, (_, head, n) => `${head}${Number(n) * 10}`)],
     ] as const) {
-      if (now !== was) yield put(operator, scene(now), lines.toSpliced(at, 1, now), [at]);
+      if (now !== was) yield put(operator, scene(now), spliced(lines, at, 1, now), [at]);
     }
   }
 }
+
+const spliced = (
+  lines: readonly string[],
+  from: number,
+  gone: number,
+  ...put: readonly string[]
+): readonly string[] => [...lines.slice(0, from), ...put, ...lines.slice(from + gone)];
