@@ -1,4 +1,5 @@
 import { lineVerdict, type Ruling } from './rulings';
+import type { Line, Scene } from './scene';
 
 /** One edit of the text of a sound plan, made by an operator that knows nothing of the checks. */
 export interface LineEdit {
@@ -9,26 +10,6 @@ export interface LineEdit {
   /** Zero-based lines of the edited text that the edit touched. */
   readonly touched: readonly number[];
   readonly ruling: Ruling;
-}
-
-/** A statement of a steps block: its lines, its depth, and the words it begins with (label taken off). */
-export interface Line {
-  readonly from: number;
-  readonly to: number;
-  readonly depth: number;
-  readonly label: string | null;
-  readonly plain: string;
-  readonly verb: string;
-}
-
-/** What a ruling may look at: the words of the plan before the edit. */
-export interface Scene {
-  readonly steps: readonly Line[];
-  readonly at: number;
-  readonly source: string;
-  readonly other?: Line;
-  readonly was: string;
-  readonly now: string;
 }
 
 const headings = /^(phase|repeat|visit)\b/;

@@ -1,4 +1,4 @@
-import type { Line, Scene } from './edits';
+import type { Line, Scene } from './scene';
 
 /**
  * What a practitioner says of an edit of the text, from the trade's job order (handbook sections 5 to 9 and 13, the floor list
