@@ -1,6 +1,6 @@
 import type { Step } from '../../server/engine/plan/step';
 import type { PlanView } from '../../server/engine/view';
-import type { ClauseEdit } from './mutate';
+import type { ClauseEdit } from './clause-edit';
 
 /**
  * What a practitioner says of an edit of a sound plan. Written by hand from the trade's job order (handbook 13.1), by words

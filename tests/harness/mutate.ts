@@ -2,6 +2,7 @@ import { locate } from '../../grammar';
 import { eachStep, type Step } from '../../server/engine/plan/step';
 import { Workspace } from '../../server/engine/workspace';
 import { classifyClause, classifyDeletion, classifySwap, type Verdict } from './classify';
+import type { ClauseEdit } from './clause-edit';
 
 /** One edit of a sound plan, with what a practitioner says of it. The verdict comes from `classify.ts`, never from the checks. */
 export interface Mutant {
@@ -75,13 +76,6 @@ export function mutants(files: Files, path: string): readonly Mutant[] {
     const from = locate(tree, new Set([step.bound.item])).get(step.bound.item) ?? 0;
     return { text, from, to: from + step.bound.item.length };
   }
-}
-
-export interface ClauseEdit {
-  readonly slot: string;
-  readonly was: string;
-  readonly by: string;
-  readonly text: string;
 }
 
 /** Clauses of a step left out or put differently, one at a time. */

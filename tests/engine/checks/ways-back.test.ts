@@ -33,7 +33,11 @@ describe('a way back that suits', () => {
 
 describe('a way back that does not suit', () => {
   it.each([
-    ['the lines are flushed with both ends made up', [flushes, back(test, 'clean')], /^way-back-unsafe: .*(crimp|flush)/],
+    [
+      'the lines are flushed with both ends made up',
+      [flushes, back(test, 'clean')],
+      /^way-back-unsafe: .*(crimp|flush)/,
+    ],
     [
       'the pump is put on refrigerant that was let in',
       [
