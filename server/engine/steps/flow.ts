@@ -100,3 +100,16 @@ export function follow(act: Act, request: FlowRequest): Flow {
     volumeChanges,
   };
 }
+
+/** Wets all that a flush went through; where it had no way out, the line itself. Oil and acid go with the solvent. */
+export function wet(act: Act, flow: Flow): void {
+  const through = flow.outlets.length > 0 ? new Set(flow.outlets.flatMap((outlet) => outlet.chain)) : [flow.line];
+  for (const each of through) {
+    act.draft.setPart(each, {
+      wet: act.draft.part(each).wet ?? act.cause,
+      unpurged: act.cause,
+      finalPurge: null,
+      residue: { oil: null, share: 0, acid: false },
+    });
+  }
+}

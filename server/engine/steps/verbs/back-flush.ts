@@ -1,7 +1,7 @@
 import { selection } from '../../plan/selection';
 import { name } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
-import { follow } from '../flow';
+import { follow, wet } from '../flow';
 import { forTime, into, outdoors, tail } from '../slots';
 import { verb } from '../verb';
 
@@ -33,17 +33,7 @@ export const backFlush = verb({
         per: false,
       });
       act.emit(flow);
-      for (const each of flow.outlets.length > 0
-        ? new Set(flow.outlets.flatMap((outlet) => outlet.chain))
-        : new Set([index])) {
-        const state = act.draft.part(each);
-        act.draft.setPart(each, {
-          wet: state.wet ?? act.cause,
-          unpurged: act.cause,
-          finalPurge: null,
-          residue: { oil: null, share: 0, acid: false },
-        });
-      }
+      wet(act, flow);
     }
   },
   say: (values, speech) => ({

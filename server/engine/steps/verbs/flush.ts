@@ -1,7 +1,7 @@
 import { selection } from '../../plan/selection';
 import { choice, name, quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
-import { follow } from '../flow';
+import { follow, wet } from '../flow';
 import { forTime, into, outdoors, tail } from '../slots';
 import { verb } from '../verb';
 
@@ -37,17 +37,7 @@ export const flush = verb({
         per: false,
       });
       act.emit(flow);
-      const wetted =
-        flow.outlets.length > 0 ? new Set(flow.outlets.flatMap((outlet) => outlet.chain)) : new Set([index]);
-      for (const each of wetted) {
-        const state = act.draft.part(each);
-        act.draft.setPart(each, {
-          wet: state.wet ?? act.cause,
-          unpurged: act.cause,
-          finalPurge: null,
-          residue: { oil: null, share: 0, acid: false },
-        });
-      }
+      wet(act, flow);
     }
   },
   say: (values, speech) => ({

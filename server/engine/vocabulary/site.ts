@@ -1,0 +1,86 @@
+import { choice, count, quantity, thing } from '../plan/terms';
+import { clause, first, flag, maybe, word } from '../plan/vocabulary';
+
+/** Words of a plan's site and crew. */
+export const siteWords = [
+  word({
+    word: 'altitude',
+    places: ['site'],
+    once: true,
+    form: { height: first(quantity('length'), 'above the sea') },
+    meaning: 'Sets the local atmosphere that gauge and vacuum readings count from.',
+    example: 'altitude 640 ft',
+    roles: ['figure'],
+  }),
+  word({
+    word: 'outdoors',
+    places: ['site'],
+    once: true,
+    form: { temperature: first(quantity('temperature'), 'dry bulb') },
+    meaning: 'Temperature outdoors at the time of the work.',
+    example: 'outdoors 84 degF',
+    roles: ['figure', 'check'],
+  }),
+  word({
+    word: 'indoors',
+    places: ['site'],
+    once: true,
+    form: {
+      temperature: first(quantity('temperature'), 'dry bulb'),
+      wetBulb: clause('wet-bulb', quantity('temperature'), 'wet bulb of the return air'),
+    },
+    meaning: 'Return air at the time of the work.',
+    example: 'indoors 75 degF, wet-bulb 63 degF',
+    roles: ['figure'],
+  }),
+  word({
+    word: 'work-space',
+    places: ['site'],
+    form: {
+      where: first(thing('PLACE'), 'attic, machine-room, roof …'),
+      volume: maybe(quantity('volume'), 'air in it'),
+      ventilation: clause('ventilation', quantity('volume-flow'), 'fresh air while the work is done'),
+      open: flag('open-air', 'out of doors'),
+    },
+    meaning: 'The room that the crew works in: oxygen and solvent vapour are judged by it.',
+    example: 'work-space attic 2200 ft3',
+    roles: ['figure', 'check'],
+  }),
+  word({
+    word: 'smallest-room',
+    places: ['site'],
+    once: true,
+    form: { volume: first(quantity('volume'), 'air in it') },
+    meaning: 'The smallest room that a leak could fill.',
+    example: 'smallest-room 960 ft3',
+    roles: ['figure', 'check'],
+  }),
+  word({
+    word: 'lowest-tube',
+    places: ['site'],
+    once: true,
+    form: { temperature: first(quantity('temperature'), 'of the coldest tube') },
+    meaning: 'The coldest tube that is evacuated; water freezes in it before it is pumped off.',
+    example: 'lowest-tube 41 degF',
+    roles: ['check'],
+  }),
+
+  // Crew.
+  ...(['lead', 'fitter', 'helper', 'electrician'] as const).map((each) =>
+    word({
+      word: each,
+      places: ['crew'],
+      form: {
+        number: maybe(count(), 'how many'),
+        certificate: clause(
+          'certified',
+          choice('universal', 'type-I', 'type-II', 'type-III', 'section-609', 'flammable'),
+          'certificate held',
+        ),
+      },
+      meaning: `A ${each} of the crew.`,
+      example: each === 'helper' ? 'helper' : `${each} certified universal`,
+      roles: ['check', 'sheet'],
+    }),
+  ),
+];
