@@ -28,8 +28,7 @@ const none: readonly Raw[] = [];
 
 /** All findings of a walked plan: one a cause, the gravest first, what is accepted with a reason left out. */
 export function check(view: PlanView): readonly Finding[] {
-  const raws = [...wordRaws(view.plan)];
-  for (const entry of view.walk.entries) for (const raw of rawsOf(view.plan, entry)) raws.push(raw);
+  const raws = stepRaws(view);
   for (const each of checks) each.plan?.(wholeOf(each, view, raws));
   if (raws.length === 0 && view.plan.acceptances.length === 0) return [];
   return accept(worded(absorbed(gathered(raws)), view), view.plan);
@@ -40,9 +39,14 @@ export function check(view: PlanView): readonly Finding[] {
  * found at a step is kept with it. What is accepted is left out.
  */
 export function checkSteps(view: PlanView): readonly Finding[] {
+  return unaccepted(stepRaws(view), view);
+}
+
+/** What words and single walked steps give rise to, in the order of the steps. */
+function stepRaws(view: PlanView): Raw[] {
   const raws = [...wordRaws(view.plan)];
   for (const entry of view.walk.entries) for (const raw of rawsOf(view.plan, entry)) raws.push(raw);
-  return unaccepted(raws, view);
+  return raws;
 }
 
 /** What the words of the steps give rise to, before anything is walked. */

@@ -26,3 +26,6 @@ export const outdoors = flag('outdoors', 'the gas is let go out of doors');
 export const tail = (speech: Speech, before: string, amount: Amount | undefined): string =>
   amount ? `${before} ${speech.amount(amount)}` : '';
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** "at 50 psig, for 30 s": whichever of the two the author said. */
+export const atAndFor = (speech: Speech, level: Amount | undefined, time: Amount | undefined): string =>
+  [tail(speech, 'at', level).trim(), tail(speech, 'for', time).trim()].filter(Boolean).join(', ');

@@ -2,7 +2,7 @@ import { selection } from '../../plan/selection';
 import { choice, name, quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { follow, wet } from '../flow';
-import { forTime, into, outdoors, tail } from '../slots';
+import { atAndFor, forTime, into, outdoors } from '../slots';
 import { verb } from '../verb';
 
 /** Sends solvent through each line. */
@@ -42,8 +42,6 @@ export const flush = verb({
   },
   say: (values, speech) => ({
     sentence: `Flush with ${values.with?.text ?? 'solvent'}, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
-    aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()]
-      .filter(Boolean)
-      .join(', '),
+    aside: atAndFor(speech, values.level, values.time),
   }),
 });

@@ -2,7 +2,7 @@ import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { follow } from '../flow';
-import { atPressure, forTime, into, outdoors, tail, withGas } from '../slots';
+import { atAndFor, atPressure, forTime, into, outdoors, withGas } from '../slots';
 import { verb } from '../verb';
 
 /** Drives solvent out with nitrogen. A strong and long enough purge takes the last of it. */
@@ -47,8 +47,6 @@ export const purge = verb({
   },
   say: (values, speech) => ({
     sentence: `Purge with ${values.gas ?? 'nitrogen'}, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
-    aside: [tail(speech, 'at', values.level).trim(), tail(speech, 'for', values.time).trim()]
-      .filter(Boolean)
-      .join(', '),
+    aside: atAndFor(speech, values.level, values.time),
   }),
 });
