@@ -10,4 +10,8 @@ const fontBytes = {
       : null,
 };
 
-export default defineConfig({ plugins: [fontBytes] });
+export default defineConfig({
+  plugins: [fontBytes],
+  // A machine under load takes several times as long as a quiet one: a limit that ends a hang, not one that times a test.
+  test: { setupFiles: ['tests/properties.ts'], testTimeout: 60_000 },
+});

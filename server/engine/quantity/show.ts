@@ -132,7 +132,14 @@ function figure(value: number, unit: Unit | null, kind: Kind, options: ShowOptio
   if (kind === 'count' && options.digits === undefined) rounded = value;
   const finest = options.digits === undefined && unit !== null ? finestDecimals[unit.name] : undefined;
   if (finest !== undefined) rounded = Number(rounded.toFixed(finest));
+  if (kind === 'temperature' && unit !== null) rounded = notBelowAbsoluteZero(rounded, unit);
   return plain(rounded, options.grouped ?? true);
+}
+
+/** What was rounded past absolute zero (-459.67 degF to -460) could not be read back: it is cut to the tenth above it. */
+function notBelowAbsoluteZero(rounded: number, unit: Unit): number {
+  const zero = fromSI(0, unit, 'temperature');
+  return rounded < zero ? Math.ceil(zero * 10) / 10 : rounded;
 }
 
 /** A number without exponent, without trailing zeros and without a minus before nothing. */

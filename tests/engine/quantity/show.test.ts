@@ -56,6 +56,9 @@ describe('a quantity for the eye', () => {
     ['81 degF', 'temperature', { system: 'both' }, '81 degF (27.2 degC)'],
     ['8 Δ°F', 'temperature-difference', { system: 'both' }, '8 Δ°F (4.4 Δ°C)'],
     ['-15 degF', 'temperature', { system: 'si' }, '-26.1 degC'],
+    // Absolute zero is -459.67 degF by definition (SI brochure, from memory): never rounded to a figure below it.
+    ['0 K', 'temperature', {}, '-459.6 degF'],
+    ['0 K', 'temperature', { system: 'si' }, '-273 degC'],
     ['300 micron', 'pressure-difference', { as: 'micron' }, '300 micron'],
     ['2 psi', 'pressure-difference', { system: 'both' }, '2 psi (13.8 kPa)'],
     ['2200 ft3', 'volume', { system: 'both' }, '2,200 ft3 (62.3 m3)'],
