@@ -1,5 +1,9 @@
+import { fixedSlope } from '../../reference/pressure-test';
 import { psi } from '../../reference/table-units';
 import { relation } from '../relation';
+
+/** A difference that no gauge of a test shows is no disagreement, Pa. */
+const worthTelling = 0.5 * psi;
 
 /** What a tight section reads after its temperature has changed, Pa absolute. */
 export const correctedTestReading = relation({
@@ -54,8 +58,15 @@ export const correctedTestReading = relation({
   ],
   compute: ({ pressure, start, end }, { say, absolute }) => {
     const value = (pressure * end) / start;
+    const byRule = pressure + fixedSlope.value * (end - start);
     return {
       value,
+      notes:
+        Math.abs(byRule - value) > worthTelling
+          ? [
+              `The fixed 0.3 psi for each °F of the federal guide specification would give ${say('pressure', byRule)}; it is right only near 150 psig.`,
+            ]
+          : [],
       workings: () => [
         `${say('pressure', pressure, 'psia')} × ${absolute(end)} / ${absolute(start)} = ${say('pressure', value, 'psia')} = ${say('pressure', value)}`,
       ],

@@ -83,8 +83,16 @@ export const safeFill = relation({
     const byVolume = liquidFillMost.quantity.high * (waterCapacity / waterDensityStamp) * hot;
     const byDensity = (fillingDensity(refrigerant.name) ?? Number.POSITIVE_INFINITY) * waterCapacity;
     const value = Math.min(byGuideline, byVolume, byDensity);
+    // The rule of the 1990s left the specific gravity out: it overfills with gas lighter than water (R-32, R-454B, R-290).
+    const older = guidelineFillShare.quantity.high * waterCapacity;
     return {
       value,
+      notes:
+        older > value * 1.005
+          ? [
+              `The older rule, 80 % of the water capacity for every gas, would put in ${say('mass', older)}: too much of ${refrigerant.name}.`,
+            ]
+          : [],
       workings: () => [
         `${share} × ${say('mass', waterCapacity)} × ${(at77 / waterDensity77).toFixed(3)} = ${say('mass', byGuideline)}`,
         `95 % of ${say('volume', waterCapacity / waterDensityStamp, 'ft3')} as liquid of ${say('density', hot)} at 131 °F = ${say('mass', byVolume)}`,

@@ -59,20 +59,31 @@ export const tubeWorkingPressure = relation({
       tolerance: 2.5e-3,
       source: 'handbook WE-06: copper tube handbook table 3c, type M 3/8',
     })),
-    {
-      inputs: { outsideDiameter: '0.501 in', wall: '0.023 in', temper: 'drawn', temperature: '300 degF' },
-      expect: '953 psig',
+    ...(
+      [
+        ['100 degF', '982 psig'],
+        ['250 degF', '982 psig'],
+        ['300 degF', '953 psig'],
+        ['350 degF', '925 psig'],
+        ['400 degF', '896 psig'],
+      ] as const
+    ).map(([temperature, expect]) => ({
+      inputs: { outsideDiameter: '0.501 in', wall: '0.023 in', temper: 'drawn', temperature },
+      expect,
       tolerance: 2e-3,
       source: 'handbook WE-07: copper tube handbook, drawn',
-    },
+    })),
     ...(
       [
         ['0.125 in', '0.030 in', '0.002 in', '0.003 in', '2613 psig'],
         ['0.250 in', '0.030 in', '0.002 in', '0.003 in', '1195 psig'],
         ['0.375 in', '0.032 in', '0.002 in', '0.003 in', '836 psig'],
+        ['0.500 in', '0.032 in', '0.002 in', '0.003 in', '618 psig'],
         ['0.625 in', '0.035 in', '0.002 in', '0.004 in', '525 psig'],
+        ['0.750 in', '0.035 in', '0.002 in', '0.004 in', '435 psig'],
         ['0.875 in', '0.045 in', '0.003 in', '0.004 in', '495 psig'],
         ['1.125 in', '0.050 in', '0.0035 in', '0.005 in', '420 psig'],
+        ['1.375 in', '0.055 in', '0.004 in', '0.006 in', '373 psig'],
         ['1.625 in', '0.060 in', '0.0045 in', '0.006 in', '347 psig'],
       ] as const
     ).map(([outsideDiameter, wall, diameterTolerance, wallTolerance, expect]) => ({
