@@ -63,6 +63,6 @@ it('no way through a sound plan, nor a way back, opens a part under pressure', (
       const grave = snapshot.findings('sound.jobplan').filter((finding) => finding.severity !== 'information');
       expect(grave.map((finding) => `${finding.name}: ${finding.message}`)).toEqual([]);
     }),
-    { numRuns: 60, seed: 4 },
+    { numRuns: 60 },
   );
 });
