@@ -41,7 +41,7 @@ export function depart(
     }
     const added =
       kind === 'change' || kind === 'skip' ? [] : stepsOf(bound.block, file).map((step) => mark(step, departure));
-    result = replaceIn(result, label.text, (step) => {
+    result = replaceIn(result, label.text, bound, (step) => {
       switch (kind) {
         case 'change':
           return [changed(step, departure, vocabulary, gather)];
@@ -66,8 +66,16 @@ const mark = (step: Step, departure: Departure): Step =>
     children: step.children.map((each) => mark(each, departure)),
   }));
 
-/** Rebuilds only the way down to the labelled step; everything else keeps its identity. */
-function replaceIn(steps: readonly Step[], label: string, by: (step: Step) => readonly Step[]): readonly Step[] {
+/**
+ * Rebuilds only the way down to the labelled step; everything else keeps its identity, and so does what was rebuilt for the
+ * same departure before.
+ */
+function replaceIn(
+  steps: readonly Step[],
+  label: string,
+  departing: Bound,
+  by: (step: Step) => readonly Step[],
+): readonly Step[] {
   let touched = false;
   const result = steps.flatMap((step): readonly Step[] => {
     if (step.label === label) {
@@ -75,12 +83,26 @@ function replaceIn(steps: readonly Step[], label: string, by: (step: Step) => re
       return by(step);
     }
     if (step.children.length === 0) return [step];
-    const children = replaceIn(step.children, label, by);
+    const children = replaceIn(step.children, label, departing, by);
     if (children === step.children) return [step];
     touched = true;
-    return [{ ...step, children }];
+    return [holding(step, departing, children)];
   });
   return touched ? result : steps;
+}
+
+const rebuilt = new WeakMap<Step, WeakMap<Bound, Step>>();
+
+/** A block with other steps in it; the same object while block, departure and steps are the same. */
+function holding(step: Step, departing: Bound, children: readonly Step[]): Step {
+  let known = rebuilt.get(step);
+  if (!known) rebuilt.set(step, (known = new WeakMap()));
+  const before = known.get(departing);
+  if (before && before.children.length === children.length && before.children.every((each, k) => each === children[k]))
+    return before;
+  const made = { ...step, children };
+  known.set(departing, made);
+  return made;
 }
 
 /** A step with its clauses changed: each statement of the block is read as the step itself would read it. */
