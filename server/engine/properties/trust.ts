@@ -67,6 +67,24 @@ const viscosityShares: Readonly<Record<Refrigerant['viscosityTrust'], Trust['vis
   coarse: { liquid: 0.47, vapour: 0.14 },
 };
 
+/** From here on a share is more than charts differ by among themselves, so that whoever reads a figure must know of it. */
+const worthTelling = 0.01;
+
+const percent = (share: number): string => `${Number((share * 100).toPrecision(2))} %`;
+
+/**
+ * What goes with every figure that is made from a refrigerant's tables, where they are less sure than charts are among
+ * themselves; null where they are not.
+ */
+export function trustWord(refrigerant: Refrigerant): string | null {
+  const { pressure, density } = trustIn(refrigerant);
+  if (pressure < worthTelling) return null;
+  const model = groupsOf(refrigerant)
+    .map(([, , note]) => note)
+    .join(' ');
+  return `${refrigerant.name}: pressures by the tables are good to about ${percent(pressure)}, densities to ${percent(density)}. ${model}`;
+}
+
 const known = new WeakMap<Refrigerant, Trust>();
 
 /** How far the figures of a refrigerant are to be trusted: to go with every figure that is shown. */

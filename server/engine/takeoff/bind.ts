@@ -1,4 +1,4 @@
-import { type Refrigerant, refrigerantNamed } from '../properties';
+import { type Refrigerant, refrigerantNamed, trustWord } from '../properties';
 import { between, type Kind, kindInWords, type Quantity, show, standardAtmosphere } from '../quantity';
 import type { Confidence, Input } from './figure';
 import type { Given } from './given';
@@ -15,18 +15,23 @@ export interface Resolved {
   readonly notes: readonly string[];
   readonly sources: readonly string[];
   readonly confidences: readonly Confidence[];
+  /** How far the property tables asked, here or further up, are to be trusted. */
+  readonly trust: readonly string[];
+  /** Of these, those that a figure further up brought along. */
+  readonly trustBefore: readonly string[];
 }
 
 const isNamed = (kind: InputSpec['kind']): boolean => kind === 'refrigerant' || kind === 'word' || kind === 'date';
 
 /** Whether a value lies where the relation holds, as a sentence when it doesn't. A hair outside is rounding. */
-const outside = (spec: InputSpec, quantity: Quantity, shown: string, context: Context): string | null => {
+const outside = (spec: InputSpec, quantity: Quantity, given: Given, context: Context): string | null => {
   if (!Number.isFinite(quantity.low) || !Number.isFinite(quantity.high)) return `The ${spec.title} is no number.`;
   const signed = spec.kind === 'temperature-difference' || spec.kind === 'pressure-difference';
   const [least, most] = spec.valid ?? [signed ? Number.NEGATIVE_INFINITY : 0, Number.POSITIVE_INFINITY];
   const hair = 1e-9 * Math.max(1, Math.abs(least), Number.isFinite(most) ? Math.abs(most) : 0);
   if (quantity.low >= least - hair && quantity.high <= most + hair) return null;
   const say = (value: number): string => context.say(spec.kind as Kind, value);
+  const { shown } = given;
   if (!Number.isFinite(most))
     return `The ${spec.title} of ${shown} is below ${say(least)}, the least for which this relation holds.`;
   return `The ${spec.title} of ${shown} lies outside ${say(least)} to ${say(most)}, for which this relation holds.`;
@@ -43,7 +48,7 @@ const bindOne = (spec: InputSpec, given: Given, context: Context): Bound | { rea
     return {
       refused: `The ${spec.title} is given as ${kindInWords(quantity.kind)}; ${kindInWords(spec.kind as Kind)} belongs here.`,
     };
-  const refused = outside(spec, quantity, given.shown, context);
+  const refused = outside(spec, quantity, given, context);
   return refused === null ? quantity : { refused };
 };
 
@@ -76,11 +81,27 @@ export const resolve = (
   const notes: string[] = [];
   const sources: string[] = [];
   const confidences: Confidence[] = [];
+  const trust = new Set<string>();
+  const trustBefore = new Set<string>();
 
   const take = (key: string, spec: InputSpec, one: Given): Bound => {
-    inputs[key] = { quantity: one.quantity, shown: one.shown, from: one.from };
+    inputs[key] = {
+      quantity: one.quantity,
+      get shown() {
+        return one.shown;
+      },
+      from: one.from,
+    };
     if (one.confidence !== undefined) confidences.push(one.confidence);
+    for (const word of one.trust ?? []) {
+      trust.add(word);
+      trustBefore.add(word);
+    }
     const bound = bindOne(spec, one, context);
+    if (spec.kind === 'refrigerant' && spec.byNameAlone !== true && !isRefusal(bound)) {
+      const word = trustWord(bound as Refrigerant);
+      if (word !== null) trust.add(word);
+    }
     if (!isRefusal(bound)) return bound;
     refusals.push(bound.refused);
     return undefined;
@@ -110,7 +131,17 @@ export const resolve = (
     } else if (spec.optional === true && one?.missing === undefined) values[key] = undefined;
     else for (const line of one?.missing ?? [spec.from]) missing.add(line);
   }
-  return { inputs, values, missing: [...missing], refusals, notes, sources, confidences };
+  return {
+    inputs,
+    values,
+    missing: [...missing],
+    refusals,
+    notes,
+    sources,
+    confidences,
+    trust: [...trust],
+    trustBefore: [...trustBefore],
+  };
 };
 
 const isRange = (bound: unknown): bound is Quantity =>

@@ -31,4 +31,6 @@ export interface Figure {
   readonly notes: readonly string[];
   /** Those of the notes that tell a default taken: where many figures stand together, each is told once. */
   readonly defaults: readonly string[];
+  /** Those of the notes that tell how far property tables are to be trusted that it, or a figure before it, rests on. */
+  readonly trust?: readonly string[];
 }

@@ -18,14 +18,22 @@ export type InputKind = Kind | 'refrigerant' | 'word' | 'date';
 export interface Given extends Input {
   readonly missing?: readonly string[];
   readonly confidence?: Confidence;
+  /** How far the property tables behind it are to be trusted, in sentences. */
+  readonly trust?: readonly string[];
 }
 
 /** A quantity as an input: `input(bore, 'reference', '3/8 in ACR')`. */
-export const input = (quantity: Quantity, from: Input['from'] = 'plan', shown: string = show(quantity)): Given => ({
-  quantity,
-  shown,
-  from,
-});
+export const input = (quantity: Quantity, from: Input['from'] = 'plan', shown?: string): Given =>
+  shown === undefined
+    ? {
+        quantity,
+        // Most inputs are never read by anybody: they are put into words when they are.
+        get shown() {
+          return show(quantity);
+        },
+        from,
+      }
+    : { quantity, shown, from };
 
 /** A refrigerant, a word or an ISO date as an input. */
 export const named = (name: string, from: Input['from'] = 'plan'): Given => ({ quantity: null, shown: name, from });
@@ -33,9 +41,12 @@ export const named = (name: string, from: Input['from'] = 'plan'): Given => ({ q
 /** A figure as the input of the next one; what it lacks, the next one lacks. */
 export const computed = (figure: Figure, shown?: string): Given => ({
   quantity: figure.quantity,
-  shown: shown ?? (figure.quantity === null ? 'not known' : show(figure.quantity)),
+  get shown() {
+    return shown ?? (figure.quantity === null ? 'not known' : show(figure.quantity));
+  },
   from: 'computed',
   confidence: figure.confidence,
+  ...(figure.trust !== undefined && { trust: figure.trust }),
   ...(figure.quantity === null && { missing: figure.missing.length > 0 ? figure.missing : [figure.name] }),
 });
 

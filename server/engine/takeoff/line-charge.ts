@@ -5,6 +5,7 @@ import { includedLength } from '../reference/charging';
 import type { Figure } from './figure';
 import { lineAllowance, lineAllowanceInAll } from './figures';
 import { computed, type Given, input, named } from './given';
+import { noted } from './noted';
 
 /**
  * What the liquid lines ask beyond the length that the charge includes, the sum first, each line by its own bore behind it.
@@ -39,10 +40,7 @@ export function lineCharge(
     ? `The ${chargeCovers.amount.literal.text} that the charge includes`
     : `The length that the charge includes is not stated; ${show(exactly('length', includedLength.quantity.low))} (${includedLength.source})`;
   const names = lines.map((line) => line.name).join(', ');
-  return [
-    { ...all, notes: [...all.notes, `${covered}: used up by the longest line first, in the order ${names}.`] },
-    ...each,
-  ];
+  return [noted(all, [`${covered}: used up by the longest line first, in the order ${names}.`]), ...each];
 }
 
 function ofLine(

@@ -37,6 +37,7 @@ import {
 } from './figures';
 import { computed, type Given, input, named } from './given';
 import { lineCharge } from './line-charge';
+import { noted } from './noted';
 import { usualRecoveryCylinder } from './recovery-run';
 import { brought, dateOf, fact, houseFill } from './stock-data';
 import { volumeOfLine, volumeOfSpaces, volumesOfTraps } from './volumes';
@@ -94,9 +95,9 @@ const takers: Takers = {
       event.purpose === 'break'
         ? vacuumBreakNitrogen.figure(subject, inputs, options)
         : fillNitrogen.figure(subject, inputs, options);
-    const noted: Figure = { ...fill, notes: [...fill.notes, ...volume.notes] };
-    figures.push(noted);
-    if (fill.quantity) draws.push({ of: 'nitrogen', volume: fill.quantity, least: event.level, figure: noted });
+    const used = noted(fill, volume.notes);
+    figures.push(used);
+    if (fill.quantity) draws.push({ of: 'nitrogen', volume: fill.quantity, least: event.level, figure: used });
     if (event.purpose === 'test') {
       const tube = { pressure: pressure(event.level), temperature: outdoors(plan) };
       const energy = storedEnergy.figure(
@@ -200,7 +201,7 @@ const takers: Takers = {
       },
       options,
     );
-    figures.push({ ...time, notes: [...time.notes, ...volume.notes] }, volume);
+    figures.push(noted(time, volume.notes), volume);
   },
 
   charges({ plan, options, figures, draws }, event) {

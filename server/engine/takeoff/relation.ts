@@ -28,6 +28,8 @@ export interface Outcome {
   readonly workings: () => readonly string[];
   readonly notes?: readonly string[];
   readonly confidence?: Confidence;
+  /** Set where the figure is a row of a list after all, and no property table stands behind it. */
+  readonly withoutTables?: true;
 }
 
 /** Why there is no figure, as a sentence. */
@@ -135,7 +137,7 @@ export const relation = <const I extends InputSpecs>(definition: Definition<I>):
     const context = contextOf(options);
     const bound = resolve(definition.inputs, given as Record<string, Given | readonly Given[] | undefined>, context);
     const make = (
-      parts: Pick<Figure, 'quantity' | 'missing' | 'notes' | 'confidence'>,
+      parts: Pick<Figure, 'quantity' | 'missing' | 'notes' | 'confidence' | 'trust'>,
       workings: () => readonly string[],
     ): Figure => ({
       name: definition.name,
@@ -165,6 +167,7 @@ export const relation = <const I extends InputSpecs>(definition: Definition<I>):
     let least: { value: number; outcome: Outcome } | undefined;
     let most: { value: number; outcome: Outcome } | undefined;
     const notes = new Set(bound.notes);
+    let byTables = false;
     let confidence = weakest(definition.confidence, ...bound.confidences);
     for (const values of corners(bound.values)) {
       const outcome = definition.compute(values as Values<I>, context);
@@ -173,16 +176,19 @@ export const relation = <const I extends InputSpecs>(definition: Definition<I>):
       if (!Number.isFinite(low) || !Number.isFinite(high)) return none(['These inputs give no finite figure.']);
       if (least === undefined || low < least.value) least = { value: low, outcome };
       if (most === undefined || high > most.value) most = { value: high, outcome };
+      byTables ||= outcome.withoutTables !== true;
       for (const note of outcome.notes ?? []) notes.add(note);
       if (outcome.confidence !== undefined) confidence = weakest(confidence, outcome.confidence);
     }
     const [from, to] = [least!, most!];
+    const trust = byTables ? bound.trust : bound.trustBefore;
     return make(
       {
         quantity: { kind: definition.output, low: from.value, high: to.value },
         missing: [],
-        notes: [...notes],
+        notes: [...notes, ...trust],
         confidence,
+        ...(trust.length > 0 && { trust }),
       },
       lazily(() =>
         from.outcome === to.outcome

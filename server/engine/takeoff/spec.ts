@@ -15,6 +15,8 @@ export interface InputSpec {
   readonly optional?: true;
   /** Least and most in SI for which the relation holds; nothing below zero unless said. */
   readonly valid?: readonly [number, number];
+  /** A refrigerant that is looked up in lists of law and safety alone: no property table is asked. */
+  readonly byNameAlone?: true;
   /** Takes a list. */
   readonly several?: true;
 }

@@ -5,22 +5,30 @@ import { exactly } from '../quantity';
 import type { Figure } from './figure';
 import { lineVolume, spaceVolume, trapVolume } from './figures';
 import { computed, type Given, input } from './given';
+import { noted } from './noted';
 
 const given = (kind: 'length' | 'volume', value: number | undefined, shown?: string): Given | undefined =>
   value === undefined ? undefined : input(exactly(kind, value), 'plan', shown);
 
-/** The inside volume of a line, from its tube and its length. */
-export const volumeOfLine = (plan: Plan, part: Part): Figure =>
-  lineVolume.figure(
+const ofLines = new WeakMap<Part, { readonly atmosphere: number; readonly figure: Figure }>();
+
+/** The inside volume of a line, from its tube and its length; found once a line, since many steps ask for it. */
+export function volumeOfLine(plan: Plan, part: Part): Figure {
+  const { atmosphere } = plan.site;
+  const known = ofLines.get(part);
+  if (known?.atmosphere === atmosphere) return known.figure;
+  const { tube } = part.properties;
+  const figure = lineVolume.figure(
     part.name,
     {
-      bore: part.properties.tube
-        ? input(exactly('length', part.properties.tube.bore), 'reference', part.properties.tube.shown)
-        : undefined,
+      bore: tube ? input(exactly('length', tube.bore), 'reference', tube.shown) : undefined,
       length: given('length', part.properties.length),
     },
-    { atmosphere: plan.site.atmosphere },
+    { atmosphere },
   );
+  ofLines.set(part, { atmosphere, figure });
+  return figure;
+}
 
 /** What a line's traps hold: the two legs of each loop lie below its overflow. */
 export const volumesOfTraps = (plan: Plan, part: Part): readonly Figure[] =>
@@ -53,13 +61,9 @@ export function volumeOfParts(plan: Plan, subject: string, parts: readonly numbe
   }
   const figure = spaceVolume.figure(subject, { volumes }, { atmosphere: plan.site.atmosphere });
   if (unknown.length === 0) return figure;
-  return {
-    ...figure,
-    notes: [
-      ...figure.notes,
-      `Without ${unknown.join(', ')}: a line \`volume\` in ${unknown.length > 1 ? 'their blocks' : 'its block'} would count ${unknown.length > 1 ? 'them' : 'it'}.`,
-    ],
-  };
+  return noted(figure, [
+    `Without ${unknown.join(', ')}: a line \`volume\` in ${unknown.length > 1 ? 'their blocks' : 'its block'} would count ${unknown.length > 1 ? 'them' : 'it'}.`,
+  ]);
 }
 
 export const volumeOfSpaces = (plan: Plan, subject: string, spaces: readonly Space[]): Figure =>

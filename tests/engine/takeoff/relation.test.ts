@@ -128,6 +128,45 @@ describe('what a figure rests on', () => {
     ).toBe('memory');
   });
 
+  it('tells how far the tables of a refrigerant are trusted, with every figure made from them and from those', () => {
+    // Shares of the table of groups in server/engine/properties/data/README.md.
+    const word = /R-454C: pressures by the tables are good to about 2.5 %, densities to 0.3 %/;
+    const inputs = (name: string, gas: string) =>
+      Object.fromEntries(
+        Object.entries(relationNamed(name)!.examples[0]!.inputs).map(([key, text]) => {
+          const { kind, several } = relationNamed(name)!.inputs[key]!;
+          if (kind === 'refrigerant') return [key, named(gas)];
+          const read = [text].flat().map((one) => readGiven(kind, one) as ReturnType<typeof named>);
+          return [key, several ? read : read[0]!];
+        }),
+      );
+    for (const one of relations) {
+      const gases = Object.entries(one.inputs).filter(([, spec]) => spec.kind === 'refrigerant');
+      if (gases.length === 0) continue;
+      const found = one.figure('x', inputs(one.name, 'R-454C'));
+      const byList = gases.every(([, spec]) => spec.byNameAlone) || one.name === 'recovery-level';
+      if (byList) expect([one.name, found.notes.join()]).toEqual([one.name, expect.not.stringMatching(word)]);
+      else if (found.quantity) expect([one.name, found.notes.join()]).toEqual([one.name, expect.stringMatching(word)]);
+      // A reference equation is as sure as charts are among themselves: nothing is said.
+      expect(one.figure('x', inputs(one.name, 'R-134a')).trust ?? []).toEqual([]);
+    }
+    const fill = relationNamed('safe-fill')!.figure('x', inputs('safe-fill', 'R-454C'));
+    const needed = relationNamed('recovery-cylinders-needed')!.figure('x', {
+      charge: input(exactly('mass', 40)),
+      fill: computed(fill),
+    });
+    expect(needed.notes.join()).toMatch(word);
+    // Of a printed range no table is asked.
+    const printed = (from: string, to: string) =>
+      relationNamed('first-charge')!.figure('x', {
+        oldCharge: input(exactly('mass', 40)),
+        from: named(from),
+        to: named(to),
+      }).trust ?? [];
+    expect(printed('R-22', 'R-422D')).toEqual([]);
+    expect(printed('R-22', 'R-424A').join() + printed('R-404A', 'R-454C').join()).toMatch(word);
+  });
+
   it('counts a gauge default from the atmosphere of the site', () => {
     const atmosphere = 84300;
     const figure = fillNitrogen.figure(

@@ -32,7 +32,7 @@ const shownOf = ({ ruler }: Sheet, { quantity, shown, from }: Input): string =>
 /** Every figure of the job, each once, in the order of the work and the totals behind. */
 export function workingsOf(sheet: Sheet): readonly Working[] {
   const seen = new Set<string>();
-  // A default is told with the first figure that takes it, not with every line that is flushed.
+  // A default, or how far tables are trusted, is told with the first figure that rests on it, not with every line.
   const told = new Set<string>();
   const workings: Working[] = [];
   const add = (figure: Figure, step: string | null): void => {
@@ -40,7 +40,7 @@ export function workingsOf(sheet: Sheet): readonly Working[] {
     if (seen.has(key)) return;
     seen.add(key);
     const notes = figure.notes.filter((note) => !told.has(note));
-    for (const each of figure.defaults) told.add(each);
+    for (const each of [...figure.defaults, ...(figure.trust ?? [])]) told.add(each);
     const relation = relationNamed(figure.name);
     workings.push({
       subject: subjectOf(figure, step),

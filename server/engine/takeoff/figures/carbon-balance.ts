@@ -7,7 +7,7 @@ export const carbonBalance = relation({
   title: 'CO₂ equivalent not accounted for',
   group: 17,
   inputs: {
-    refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' },
+    refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system', byNameAlone: true },
     held: { kind: 'mass', title: 'charge before the work', from: '`recover-charge` of the system' },
     added: { kind: 'mass', title: 'refrigerant charged', from: '`charged` of the record', optional: true },
     recovered: { kind: 'mass', title: 'refrigerant recovered', from: '`recovered` of the record' },

@@ -7,7 +7,7 @@ export const carbonEquivalent = relation({
   title: 'CO₂ equivalent',
   group: 17,
   inputs: {
-    refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' },
+    refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system', byNameAlone: true },
     mass: { kind: 'mass', title: 'refrigerant', from: '`charge` of the system' },
   },
   output: 'mass',

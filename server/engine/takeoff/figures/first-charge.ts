@@ -48,6 +48,7 @@ export const firstCharge = relation({
     if (printed !== undefined)
       return {
         value: [printed.low * oldCharge, printed.high * oldCharge],
+        withoutTables: true,
         workings: () => [
           `${say('share', printed.low)} to ${say('share', printed.high)} of ${say('mass', oldCharge)} = ${say('mass', printed.low * oldCharge)} to ${say('mass', printed.high * oldCharge)}`,
         ],

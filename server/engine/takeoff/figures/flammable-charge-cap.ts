@@ -2,7 +2,12 @@ import { factsOf, isFlammable } from '../../reference/refrigerant-facts';
 import { chargeCapConfidence, chargeCapSource, chargeCaps } from '../../reference/room-limits';
 import { relation } from '../relation';
 
-const refrigerant = { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' } as const;
+const refrigerant = {
+  kind: 'refrigerant',
+  title: 'refrigerant',
+  from: '`refrigerant` of the system',
+  byNameAlone: true,
+} as const;
 
 /** A charge cap of the appliance standard for a flammable refrigerant, kg. */
 export const flammableChargeCap = relation({

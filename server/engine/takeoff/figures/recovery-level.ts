@@ -92,6 +92,7 @@ export const recoveryLevel = relation({
       'absoluteMmHg' in level ? `${level.absoluteMmHg} mmHg absolute` : `${level.vacuumInHg} inHg of vacuum`;
     return {
       value,
+      withoutTables: true,
       notes: onBorder
         ? [
             `${refrigerant.name} lies just above the border to very high pressure; the stricter row for high pressure is taken.`,

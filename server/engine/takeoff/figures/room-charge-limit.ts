@@ -1,7 +1,12 @@
 import { factsOf } from '../../reference/refrigerant-facts';
 import { relation } from '../relation';
 
-const refrigerant = { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' } as const;
+const refrigerant = {
+  kind: 'refrigerant',
+  title: 'refrigerant',
+  from: '`refrigerant` of the system',
+  byNameAlone: true,
+} as const;
 const room = {
   kind: 'volume',
   title: 'volume of the room',

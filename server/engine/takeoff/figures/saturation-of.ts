@@ -1,18 +1,11 @@
-import { bubblePressure, dewPressure, liquidDensity, type Refrigerant, trustIn, vapourDensity } from '../../properties';
+import { bubblePressure, dewPressure, liquidDensity, type Refrigerant, vapourDensity } from '../../properties';
 import type { Kind } from '../../quantity';
-import type { Confidence } from '../figure';
 import { type Outcome, type Refusal, relation } from '../relation';
 
 type Lookup = (refrigerant: Refrigerant, value: number) => number | null;
 
 const source = 'property tables of the refrigerant, fitted to reference equations of state and mixture models';
 const refrigerantInput = { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' } as const;
-
-/** A blend with estimated pairs is a model's figure; the others are as good as the equation behind the table. */
-const sureness = (refrigerant: Refrigerant): { confidence: Confidence; notes: readonly string[] } => ({
-  confidence: 'computed',
-  notes: refrigerant.estimatedPairs.length > 0 ? [trustIn(refrigerant).note] : [],
-});
 
 const outcome = (
   refrigerant: Refrigerant,
@@ -26,7 +19,6 @@ const outcome = (
     ? { refused: `The tables of ${refrigerant.name} do not reach ${given}.` }
     : {
         value,
-        ...sureness(refrigerant),
         workings: () => [`${what} of ${refrigerant.name} at ${given} = ${say(kind, value)}`],
       };
 
