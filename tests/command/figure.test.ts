@@ -48,6 +48,13 @@ describe('one relation', () => {
   test('a default is said to be taken', async () => {
     const report = json(await figure('flush-time', '--format', 'json')) as FigureReport;
     expect(report.missing.length).toBeGreaterThan(0);
+    const fill = json(
+      await figure('safe-fill', 'refrigerant=R-454C', 'waterCapacity=26.2 lb', '--format', 'json'),
+    ) as FigureReport;
+    expect(fill.notes).toEqual([
+      expect.stringContaining('The fill at 77 °F is not stated; 80 % is taken'),
+      expect.stringContaining('R-454C: pressures by the tables are good to about 2.5 %'),
+    ]);
   });
   test('in SI', async () => {
     expect((await figure(...line, '--units', 'si')).out).toContain('4.76 L');

@@ -38,6 +38,15 @@ describe('as JSON', () => {
     // 24.90 inHg of air at 5,000 ft. Source: US Standard Atmosphere 1976.
     expect((point!.at as { pressure: number }).pressure / 3386.389).toBeCloseTo(14.9, 1);
   });
+  test('says how far the model is trusted: estimated pairs and what stands further off than its group', async () => {
+    // Shares of the groups in server/engine/properties/data/README.md.
+    const trust = async (name: string) =>
+      (json(await shop.type('properties', name, '--at', '40 degF', '--format', 'json')) as PropertiesReport).trust;
+    expect(await trust('R-22')).toMatchObject({ pressure: 0.002, density: 0.001 });
+    expect(await trust('R-454C')).toMatchObject({ pressure: 0.025 });
+    expect((await trust('R-402A')).note).toContain('Estimated: the pairs R-125/R-22');
+    expect((await shop.type('properties', 'R-402A', '--at', '40 degF')).out).toContain('Pressures within about 5 %');
+  });
   test('outside the tables it says why, and nothing is guessed', async () => {
     const [point] = await points('R-410A', '--at', '400 degF');
     expect(Object.keys(point!)).toEqual(['at', 'outside']);

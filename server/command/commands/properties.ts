@@ -32,7 +32,13 @@ export const properties: CommandDescription = {
     const atmosphere = atmosphereIn(words);
     const asked = (words.option<readonly string[]>('at') ?? []).map((text) => readPoint(text, atmosphere));
     const points = asked.map((at) => pointOf(refrigerant, at, atmosphere));
-    const report: PropertiesReport = { version: 1, refrigerant: refrigerant.name, points };
+    const { pressure, density, note } = trustIn(refrigerant);
+    const report: PropertiesReport = {
+      version: 1,
+      refrigerant: refrigerant.name,
+      trust: { pressure, density, note },
+      points,
+    };
     const options: ShowOptions = { system: unitsIn(words), atmosphere };
     host.out(wantsJson(words) ? jsonText(report) : textOf(refrigerant, points, options, paintFor(host)));
     return fine;

@@ -52,6 +52,7 @@ export function figureReport(figure: Figure, options: ShowOptions): FigureReport
     formula: figure.formula,
     sources: [...figure.sources],
     confidence: figure.confidence,
+    notes: [...figure.notes],
     missing: [...figure.missing],
   };
 }

@@ -31,6 +31,11 @@ export const figureReport = z
     formula: z.string(),
     sources: z.array(z.string()),
     confidence: z.enum(['published', 'computed', 'practice', 'memory']),
+    notes: z
+      .array(z.string())
+      .describe(
+        'what a reader must know: a default taken, how far property tables are trusted, why there is no figure',
+      ),
     missing: z.array(z.string()).describe('which line of a plan would give what is not known'),
   })
   .describe('A computed figure.');

@@ -10,6 +10,13 @@ export const propertiesReport = z
   .strictObject({
     version: z.literal(1),
     refrigerant: z.string(),
+    trust: z
+      .strictObject({
+        pressure: z.number().describe('how far a pressure may be off, as a share of it'),
+        density: z.number().describe('how far a density may be off, as a share of it'),
+        note: z.string().describe('what the tables rest on'),
+      })
+      .describe('how far the model behind the tables is to be trusted'),
     points: z
       .array(
         z.strictObject({
