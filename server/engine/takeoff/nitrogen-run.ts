@@ -38,14 +38,16 @@ export interface NitrogenRun {
 
 /**
  * Draws nitrogen cylinder by cylinder. Real-gas density; a cylinder gives what is in it above the pressure that the step
- * asks, and the next one is taken when it cannot. Gas at 70 °F, as cylinder contents are stated.
+ * asks, and the next one is taken when it cannot. A cylinder is filled at 70 °F, as contents are stated, and stands at the
+ * outdoor temperature on the job: in the cold it reads less and keeps more back.
  */
 export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): NitrogenRun {
   const stated = plan.bring !== null;
+  const temperature = cylinderTemperature(plan);
   const stock: Cylinder[] = [];
   for (const item of brought(plan, 'nitrogen')) {
     for (const name of pieces(item)) {
-      const cylinder = fill(plan, item.declaration, name, factOf(item.bound, 'at', plan)?.quantity?.low);
+      const cylinder = fill(plan, item.declaration, name, temperature, factOf(item.bound, 'at', plan)?.quantity?.low);
       if (cylinder) stock.push(cylinder);
     }
   }
@@ -59,7 +61,8 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
   let current = take();
 
   function take(): Cylinder | null {
-    const next = stock.shift() ?? (spare ? fill(plan, spare, `${spare.name} no. ${used.length + 1}`) : null);
+    const next =
+      stock.shift() ?? (spare ? fill(plan, spare, `${spare.name} no. ${used.length + 1}`, temperature) : null);
     if (next) used.push(next);
     return next;
   }
@@ -73,7 +76,7 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
     const least = Math.max(draw.least, plan.site.atmosphere);
     let density = keeps.get(least);
     if (density === undefined) {
-      density = contentOf(nitrogen, 1, least, standardTemperature) ?? 0;
+      density = contentOf(nitrogen, 1, least, temperature) ?? 0;
       keeps.set(least, density);
     }
     return Math.max(0, cylinder.mass - density * cylinder.waterVolume);
@@ -105,10 +108,10 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
       current = take();
       if (current) changes.push({ entry: draw.entry, from, to: current.name });
     }
-    if (current) after.set(draw.entry, pressureIn(current));
+    if (current) after.set(draw.entry, pressureIn(current, temperature));
   }
   return {
-    cylinders: used.map((each) => ({ name: each.name, start: each.start, left: pressureIn(each) })),
+    cylinders: used.map((each) => ({ name: each.name, start: each.start, left: pressureIn(each, temperature) })),
     changes,
     short: short[0] ? { entry: short[0].entry, mass: short.reduce((sum, each) => sum + each.mass, 0) } : null,
     after,
@@ -116,17 +119,29 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
   };
 }
 
-/** A cylinder as it comes to the job: at the pressure that `bring` states, else full. */
-function fill(plan: Plan, declaration: Declaration, name: string, at?: number): Cylinder | null {
-  const waterVolume = fact(declaration, 'water-volume', 'volume', plan)?.quantity?.low;
-  const pressure = at ?? fact(declaration, 'full', 'pressure', plan)?.quantity?.low;
-  if (waterVolume === undefined || pressure === undefined) return null;
-  const mass = contentOf(nitrogen, waterVolume, pressure, standardTemperature);
-  return mass === null ? null : { name, start: pressure, waterVolume, mass };
+/** Temperature of the cylinders on the job, K: outdoors, where the site says it and the tables of nitrogen reach it. */
+export function cylinderTemperature(plan: Plan): number {
+  const [coldest, hottest] = nitrogen.temperatureRange;
+  const outdoors = plan.site.outdoors?.quantity.low ?? standardTemperature;
+  return Math.min(hottest, Math.max(coldest, outdoors));
 }
 
-const pressureIn = (cylinder: Cylinder): number =>
-  nitrogen.pressure(cylinder.mass / cylinder.waterVolume, standardTemperature) ?? 0;
+/** A cylinder as it comes to the job: at the pressure that `bring` states, read there, else full, as filled at 70 °F. */
+function fill(plan: Plan, declaration: Declaration, name: string, temperature: number, at?: number): Cylinder | null {
+  const waterVolume = fact(declaration, 'water-volume', 'volume', plan)?.quantity?.low;
+  const full = fact(declaration, 'full', 'pressure', plan)?.quantity?.low;
+  if (waterVolume === undefined || (at ?? full) === undefined) return null;
+  const mass =
+    at === undefined
+      ? contentOf(nitrogen, waterVolume, full!, standardTemperature)
+      : contentOf(nitrogen, waterVolume, at, temperature);
+  if (mass === null) return null;
+  const cylinder = { name, start: 0, waterVolume, mass };
+  return { ...cylinder, start: at ?? pressureIn(cylinder, temperature) };
+}
+
+const pressureIn = (cylinder: Cylinder, temperature: number): number =>
+  nitrogen.pressure(cylinder.mass / cylinder.waterVolume, temperature) ?? 0;
 
 /** Mass of a draw of nitrogen, kg. */
 export const massOf = (draw: Extract<Draw, { of: 'nitrogen' }>): number => nitrogenMass(draw.volume.high);

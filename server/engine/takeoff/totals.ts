@@ -26,7 +26,7 @@ import {
   workingTime,
 } from './figures';
 import { computed, input, named } from './given';
-import type { NitrogenRun } from './nitrogen-run';
+import { cylinderTemperature, type NitrogenRun } from './nitrogen-run';
 import { type RecoveryRun, usualRecoveryCylinder } from './recovery-run';
 import { brought, fact, houseFill, usual } from './stock-data';
 import type { SupplyRun } from './supply-run';
@@ -97,6 +97,7 @@ export function totalsOf(
         waterVolume: fact(cylinder, 'water-volume', 'volume', plan),
         pressure: fact(cylinder, 'full', 'pressure', plan),
         least: input(exactly('pressure', highest), 'computed'),
+        ...(plan.site.outdoors && { temperature: input(exactly('temperature', cylinderTemperature(plan)), 'plan') }),
       },
       options,
     );

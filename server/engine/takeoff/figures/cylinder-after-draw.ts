@@ -12,6 +12,13 @@ export const cylinderAfterDraw = relation({
   inputs: {
     waterVolume: { kind: 'volume', title: 'water volume', from: '`water-volume` of the cylinder', valid: [1e-4, 1] },
     pressure: { kind: 'pressure', title: 'pressure before', from: '`full` of the cylinder', valid: [1e3, 5000 * psi] },
+    filledAt: {
+      kind: 'temperature',
+      title: 'temperature at which that pressure was read',
+      from: 'nothing in the plan: cylinders are filled to their marking at 70 °F',
+      default: gasTemperature,
+      valid: [240, 345],
+    },
     drawn: { kind: 'volume', title: 'nitrogen drawn', from: 'the step that draws it' },
     least: {
       kind: 'pressure',
@@ -30,7 +37,7 @@ export const cylinderAfterDraw = relation({
   },
   output: 'pressure',
   formula:
-    'density after = density before - drawn × density at 70 °F and 1 atm / V water; the pressure that goes with it',
+    'density after = density before - drawn × density at 70 °F and 1 atm / V water; the pressure that goes with it at the temperature of the cylinder',
   validity: 'nitrogen up to 5000 psig, -27 to 160 °F',
   sources: ['reference density of nitrogen (fitted tables)'],
   confidence: 'computed',
@@ -51,9 +58,15 @@ export const cylinderAfterDraw = relation({
       tolerance: 1e-6,
       source: 'limit: nothing drawn',
     },
+    {
+      inputs: { waterVolume: '1.55 ft3', pressure: '1000 psig', drawn: '0 scf', temperature: '20 degF' },
+      expect: '904.2 psig',
+      tolerance: 0.02,
+      source: 'handbook 6.2, p2 = p1 × T2/T1: 1014.7 × 479.67/529.67 - 14.7; a real gas falls up to 2 % lower',
+    },
   ],
-  compute: ({ waterVolume, pressure, drawn, least, temperature }, { say }) => {
-    const before = nitrogenDensity(pressure, temperature);
+  compute: ({ waterVolume, pressure, filledAt, drawn, least, temperature }, { say }) => {
+    const before = nitrogenDensity(pressure, filledAt);
     if (before === null) return { refused: `There is no density of nitrogen at ${say('pressure', pressure)}.` };
     const after = before - nitrogenMass(drawn) / waterVolume;
     const left = after > 0 ? nitrogen.pressure(after, temperature) : null;
@@ -65,7 +78,7 @@ export const cylinderAfterDraw = relation({
     return {
       value: left,
       workings: () => [
-        `density before = ${say('density', before)}`,
+        `density before, at ${say('temperature', filledAt)} = ${say('density', before)}`,
         `density after = ${say('density', before)} - ${say('mass', nitrogenMass(drawn))} / ${say('volume', waterVolume, 'ft3')} = ${say('density', after)}`,
         `pressure at that density and ${say('temperature', temperature)} = ${say('pressure', left)}`,
       ],

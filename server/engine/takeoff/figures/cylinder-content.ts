@@ -20,6 +20,13 @@ export const cylinderContent = relation({
       from: '`full` of the cylinder',
       valid: [0, 5000 * psi],
     },
+    filledAt: {
+      kind: 'temperature',
+      title: 'temperature at which that pressure was read',
+      from: 'nothing in the plan: cylinders are filled to their marking at 70 °F',
+      default: gasTemperature,
+      valid: [240, 345],
+    },
     least: {
       kind: 'pressure',
       title: 'least pressure that it must deliver',
@@ -37,7 +44,8 @@ export const cylinderContent = relation({
   },
   output: 'volume',
   outputUnit: 'scf',
-  formula: 'V = V water × (density at its pressure - density at the least) / density at 70 °F and 1 atm',
+  formula:
+    'V = V water × (density as filled - density at the least pressure and its temperature) / density at 70 °F and 1 atm',
   validity: 'nitrogen up to 5000 psig, -27 to 160 °F',
   sources: ['reference density of nitrogen (fitted tables)'],
   confidence: 'computed',
@@ -62,8 +70,8 @@ export const cylinderContent = relation({
       source: 'handbook 6.2: 77 scf in the trade size 80 at 2015 psig',
     },
   ],
-  compute: ({ waterVolume, pressure, least, temperature }, { say }) => {
-    const full = nitrogenDensity(pressure, temperature);
+  compute: ({ waterVolume, pressure, filledAt, least, temperature }, { say }) => {
+    const full = nitrogenDensity(pressure, filledAt);
     const rest = nitrogenDensity(least, temperature);
     if (full === null || rest === null)
       return { refused: `There is no density of nitrogen at ${say('pressure', pressure)}.` };
@@ -76,7 +84,7 @@ export const cylinderContent = relation({
         ...(pressure < least ? [`At ${say('pressure', pressure)} it cannot deliver ${say('pressure', least)}.`] : []),
       ],
       workings: () => [
-        `density at ${say('pressure', pressure)} = ${say('density', full)}, at ${say('pressure', least)} = ${say('density', rest)}`,
+        `density at ${say('pressure', pressure)} and ${say('temperature', filledAt)} = ${say('density', full)}, at ${say('pressure', least)} and ${say('temperature', temperature)} = ${say('density', rest)}`,
         `gives ${say('volume', waterVolume, 'ft3')} × (${say('density', full)} - ${say('density', rest)}) = ${say('mass', mass)} = ${say('volume', value, 'scf')}`,
       ],
     };
