@@ -1,16 +1,21 @@
 import type { Bound } from '../plan/bind';
 import type { Plan } from '../plan/plan';
+import type { Step } from '../plan/step';
 import type { Amount } from '../plan/terms';
 import { isProblem, toQuantity } from '../quantity';
+import { standardAtmosphere } from '../reference/table-units';
 import type { Entry } from '../walk/walk';
 
 /** Questions about the course of a plan: what came before and after what. */
 
 /** A time that a step states in a slot, s; 0 where it states none. */
-export function timeOf(entry: Entry, slot: string): number {
-  const amount = entry.slot.step.values[slot] as Amount | undefined;
+export const timeOf = (entry: Entry, slot: string): number => statedTime(entry.slot.step, slot);
+
+/** The same of any step, a block of steps (`visit`) as well. */
+export function statedTime(step: Step, slot: string): number {
+  const amount = step.values[slot] as Amount | undefined;
   if (!amount?.literal) return 0;
-  const quantity = toQuantity(amount.literal, 'time', entry.before.atmosphere);
+  const quantity = toQuantity(amount.literal, 'time', standardAtmosphere);
   return isProblem(quantity) ? 0 : quantity.low;
 }
 

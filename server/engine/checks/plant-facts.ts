@@ -23,11 +23,24 @@ export function isHeatPump(plan: Plan): boolean {
 
 /** The side that rates a part: whatever is high side in cooling, or in heating. */
 export const sideOf = (plan: Plan, part: Part): Side =>
-  part.highSide ||
+  (part.highSide && !behindFlashTank(plan, part)) ||
   part.kind.kind === 'vapour-line' ||
   (isHeatPump(plan) && part.kind.equipment && part.kind.group === 'coil')
     ? 'high'
     : 'low';
+
+/**
+ * Between the flash tank of a booster and the cases the pressure is that of the tank: a valve lets it down before the tank,
+ * and the tank's relief bounds it. In a heat pump a receiver between two valves is high side one way round.
+ */
+function behindFlashTank(plan: Plan, part: Part): boolean {
+  if (isHeatPump(plan)) return false;
+  const ring = plan.graph.parts.filter((each) => each.circuit === part.circuit);
+  const tank = ring.findIndex((each, at) => each.kind.kind === 'receiver' && ring[at - 1]?.kind.group === 'metering');
+  const at = ring.indexOf(part);
+  return tank >= 0 && at >= tank && !ring.slice(tank, at + 1).some((each) => hot.has(each.kind.kind));
+}
+const hot = new Set(['compressor', 'condenser', 'discharge-line', 'hot-gas-line']);
 
 const cooledByWater = new Set(['coaxial-coil', 'plate-exchanger']);
 

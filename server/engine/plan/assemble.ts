@@ -184,7 +184,7 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
             {
               role: each.word.word,
               number: (each.values['number'] as number | undefined) ?? 1,
-              certificate: (each.values['certificate'] as string | undefined) ?? null,
+              certificates: (each.values['certificates'] as readonly string[] | undefined) ?? [],
             },
           ]
         : [],
@@ -216,7 +216,9 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
     bring: bringBlock ? bringItems(bringBlock, scope, gather) : null,
     notes: children(block, 'note').map((each) => each.values['text'] as string),
     startPressure: (name) =>
-      restingPressure(name, of(siteBlock, 'outdoors', 'temperature'), of(siteBlock, 'indoors', 'temperature')),
+      restingPressure(name, of(siteBlock, 'outdoors', 'temperature'), of(siteBlock, 'indoors', 'temperature')) ??
+      // Above its critical temperature (R-508B in a warm room) the vessel that it rests in settles the pressure, not a table.
+      (isRefrigerant(name) ? [atmosphere * 2, atmosphere * 20] : null),
     headFindings: gather.findings,
   };
 }

@@ -26,7 +26,7 @@ export interface Change<T> {
 export interface CrewMember {
   readonly role: string;
   readonly number: number;
-  readonly certificate: string | null;
+  readonly certificates: readonly string[];
 }
 
 export interface BringItem {

@@ -8,6 +8,14 @@ export function unitValveEnds(act: Act): readonly number[] {
     .map((end) => end.index);
 }
 
+/** Whether the unit that a new one replaces still stands there: its valves are those that "service-valves" means, and no part of the circuit. */
+export const oldUnitStands = (act: Act): boolean =>
+  act.draft.graph.parts.some((part) => part.unit === part.index && act.draft.part(part.index).mounted === 'old');
+
+/** Valves of the other fluid's side: no part of the circuit, but one that is shut must be opened again. */
+export const waterValves = ['water-valve', 'water-valves'] as const;
+export const isWaterValve = (thing: string): boolean => (waterValves as readonly string[]).includes(thing);
+
 /** Ends of parts that carry a valve of the part's own. */
 export const ownValveEnds = (act: Act, parts: readonly number[]): readonly number[] =>
   parts.flatMap((index) => act.draft.graph.parts[index]!.ends.filter((end) => act.draft.graph.ends[end]!.valve));

@@ -1,4 +1,4 @@
-import { choice, count, quantity, thing } from '../plan/terms';
+import { choice, count, list, quantity, thing } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 
 /** Words of a plan's site and crew. */
@@ -72,10 +72,10 @@ export const siteWords = [
       places: ['crew'],
       form: {
         number: maybe(count(), 'how many'),
-        certificate: clause(
+        certificates: clause(
           'certified',
-          choice('universal', 'type-I', 'type-II', 'type-III', 'section-609', 'flammable'),
-          'certificate held',
+          list(choice('universal', 'type-I', 'type-II', 'type-III', 'section-609', 'flammable')),
+          'certificates held',
         ),
       },
       meaning: `A ${each} of the crew.`,

@@ -1,8 +1,13 @@
+import type { Step } from '../../plan/step';
 import { show } from '../../quantity';
 import { outdoorsLeast } from '../../reference/charging';
+import { statedTime } from '../course';
 import { defineCheck } from '../define';
 import { touched } from '../plant';
 import { edits } from '../support';
+
+/** How much later a visit may be, s. */
+const later = (visit: Step): number => Math.max(...['within', 'after'].map((slot) => statedTime(visit, slot)));
 
 /** Charge judged by temperatures on a day too cold for it. */
 export const adjustedInCold = defineCheck({
@@ -13,7 +18,7 @@ export const adjustedInCold = defineCheck({
   reads: 'figure',
   ground: 'published',
   meaning:
-    'The charge is trimmed by subcooling or superheat while the site states less than 55 °F outdoors. Weigh it in, or come back on a warmer day.',
+    'The charge is trimmed by subcooling or superheat while the site states less than 55 °F outdoors. Weigh it in, or come back on a warmer day: a visit a week and more later has its own weather.',
   why: 'In cold weather the condenser holds more liquid than the method reckons with, and the machine is overfilled by summer.',
   source: `${outdoorsLeast.source} (handbook 9.2)`,
   wrong: {
@@ -29,6 +34,8 @@ export const adjustedInCold = defineCheck({
     const { graph } = here.after;
     if (here.per || !outdoors || outdoors.quantity.low >= outdoorsLeast.quantity.low - 0.01) return;
     if (graph.parts.some((part) => part.kind.kind === 'receiver' && touched(graph, part.index))) return;
+    // A visit a week and more later has its own weather.
+    if (here.entry.slot.within.some((step) => step.word.word === 'visit' && later(step) >= 7 * 86400)) return;
     const event = here.events('adjusts').find((each) => each.what === 'charge' && typeof each.to !== 'string');
     if (!event) return;
     here.report({

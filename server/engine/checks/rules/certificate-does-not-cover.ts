@@ -44,13 +44,13 @@ export const certificateDoesNotCover = defineCheck({
     if (name === null || !tables || ventingExempt.includes(name)) return;
     const group = pressureClass(bubblePressure(tables, sorted));
     const small = plan.system.smallAppliance !== null;
-    if (plan.crew.some(({ certificate }) => certificate !== null && covers[certificate]?.(group, small))) return;
+    if (plan.crew.some(({ certificates }) => certificates.some((each) => covers[each]?.(group, small)))) return;
     const crew = child(plan.declaration.bound.block, 'crew');
-    const holder = crew?.block.find((each) => each.spans['certificate']);
+    const holder = crew?.block.find((each) => each.spans['certificates']);
     const at = holder ?? crew;
     if (!at) return;
-    const held = plan.crew.flatMap(({ certificate }) => certificate ?? []);
-    whole.reportAt(at, holder?.spans['certificate'] ?? wordSpan(at), {
+    const held = plan.crew.flatMap(({ certificates }) => certificates);
+    whole.reportAt(at, holder?.spans['certificates'] ?? wordSpan(at), {
       message: `${name} in ${small ? 'a small appliance' : `a machine of ${group.replace('-', ' ')} pressure`} asks for a certificate ${small ? 'type-I' : group === 'low' ? 'type-III' : 'type-II'} or universal, and the crew holds ${held.length > 0 ? held.join(', ') : 'none'}; ${authority}.`,
       related: [{ cause: handles.cause, message: 'refrigerant is handled here' }],
     });

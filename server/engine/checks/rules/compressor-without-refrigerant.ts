@@ -32,8 +32,9 @@ export const compressorWithoutRefrigerant = defineCheck({
       if (!space) continue;
       const held = heldBy(plant, space);
       const open = space.openings.length > 0;
-      if (!open && held.gas === 'refrigerant' && aboveZero(plant, held) && !plant.parts[compressor.index]!.ownCharge)
-        continue;
+      // A charge of R-123 and its like stands below the atmosphere while the machine rests: liquid tells it from a rest.
+      const charged = held.gas === 'refrigerant' && (aboveZero(plant, held) || held.liquid);
+      if (!open && charged && !plant.parts[compressor.index]!.ownCharge) continue;
       report(here, compressor.index, open, held.since);
       return;
     }

@@ -1,6 +1,7 @@
 import { finalLevel } from '../../reference/evacuation';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
+import { standsNow } from '../plant';
 import { edits, vacuum } from '../support';
 
 /** The last evacuation of a part is not deep enough. */
@@ -30,11 +31,14 @@ export const evacuationNotDeep = defineCheck({
   },
   plan(whole) {
     const last = new Map<number, { readonly entry: Entry; readonly level: number }>();
+    const end = whole.entries.at(-1)?.after;
     for (const entry of whole.entries)
       for (const event of entry.events)
         if (event.type === 'evacuates')
           for (const space of event.spaces)
-            for (const part of space.parts) last.set(part, { entry, level: event.level });
+            // What is off at the end of the job was swept before it was taken off, not dried.
+            for (const part of space.parts)
+              if (end && standsNow(end, part)) last.set(part, { entry, level: event.level });
     for (const { entry, level } of new Set(last.values())) {
       if (level <= finalLevel.quantity.high * 1.01 || typeof entry.slot.step.values['per'] === 'string') continue;
       whole.report(entry, {

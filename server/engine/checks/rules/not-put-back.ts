@@ -1,3 +1,4 @@
+import { isWaterValve } from '../../steps/valves';
 import { defineCheck } from '../define';
 import { edits } from '../support';
 
@@ -13,7 +14,7 @@ export const notPutBack = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'An alarm, a transducer, a relief valve or a switch is bypassed or isolated, and no step restores it. For a relief valve, a pressure switch or another safety the finding is an error.',
+    'An alarm, a transducer, a relief valve or a switch is bypassed or isolated, and no step restores it; or the water is shut off and never turned on. For a relief valve, a pressure switch or another safety the finding is an error.',
   why: 'The machine runs without what keeps it from bursting, or the box warms up with nobody told.',
   source: 'common practice: a list of what must be restored (handbook 13.5)',
   wrong: {
@@ -32,19 +33,22 @@ export const notPutBack = defineCheck({
       const entry = whole.entries.find((each) => each.cause === cause);
       if (!entry || !last) continue;
       const grave = safety.test(name);
+      const water = isWaterValve(name);
+      const way = `${water ? 'open' : 'restore'} ${name}`;
       whole.report(entry, {
-        message:
-          `${name} ${grave ? 'keeps people and machine safe and' : ''} is put out of action here and never restored.`.replace(
-            / {2}/,
-            ' ',
-          ),
+        message: water
+          ? `${name} ${name.endsWith('s') ? 'are' : 'is'} shut here and never opened again: the machine starts with no water through it.`
+          : `${name} ${grave ? 'keeps people and machine safe and' : ''} is put out of action here and never restored.`.replace(
+              / {2}/,
+              ' ',
+            ),
         slot: 'what',
         severity: grave ? 'error' : 'warning',
         root: name,
         fixes: [
           {
-            title: `Restore ${name} at the end`,
-            edits: (mend) => edits(mend.insertAfter(last.slot.step, `restore ${name}`)),
+            title: `At the end: ${way}`,
+            edits: (mend) => edits(mend.insertAfter(last.slot.step, way)),
           },
         ],
       });

@@ -4,7 +4,7 @@ import type { Plan } from '../../plan/plan';
 import type { Selector } from '../../plan/selection';
 import { shortened } from '../../plan/shortened';
 import type { Slot } from '../../plan/vocabulary';
-import { nearest } from '../../quantity';
+import { editDistance, nearest } from '../../quantity';
 import { membersOf } from '../../walk/targets';
 import { defineCheck, type Said } from '../define';
 import { namesIn } from '../support';
@@ -85,7 +85,7 @@ function checkSelector(here: Said, slot: string, selector: Selector, choices: re
   if (membersOf(graph, selector.noun) !== null) return;
   const names = [...graph.named.keys()];
   // Verbs that take any thing are only doubted where a part was most likely meant.
-  if (free && nearest(selector.noun, names) === undefined) return;
+  if (free && !slip(selector.noun, names)) return;
   // A standard is written over roles: a job without such a part leaves the step without effect, which is no mistake.
   if (kindNamed(selector.noun) && here.step.file !== here.plan.file) return;
   say(
@@ -97,6 +97,13 @@ function checkSelector(here: Said, slot: string, selector: Selector, choices: re
     selector,
   );
 }
+
+/** One slip, or two in a long name: `txv-2` for `txv2`. Another word behind a hyphen is another thing, not a slip. */
+const slip = (noun: string, names: readonly string[]): boolean => {
+  const near = nearest(noun, names);
+  return near !== undefined && editDistance(noun.toLowerCase(), near.toLowerCase()) <= (noun.length < longName ? 1 : 2);
+};
+const longName = 8;
 
 function say(
   here: Said,

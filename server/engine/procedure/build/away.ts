@@ -1,4 +1,5 @@
 import type { Plant } from '../../circuit/state';
+import { isWaterValve } from '../../steps/valves';
 import { name, type Run, words } from '../sentence';
 import type { Sheet } from './sheet';
 import { unhyphened } from './words';
@@ -40,7 +41,12 @@ export function awayIn(sheet: Sheet, plant: Plant): ReadonlyMap<string, Away> {
 function power(sheet: Sheet, plant: Plant, away: Map<string, Away>): void {
   for (const thing of plant.bypassed.keys()) {
     const subject = sheet.isName(thing) ? name(thing) : words(unhyphened(thing, sheet.isName));
-    away.set(`bypass ${thing}`, { kind: 'Put out of action:', subject, part: null, stands: 'in action, tag off' });
+    away.set(
+      `bypass ${thing}`,
+      isWaterValve(thing)
+        ? { kind: 'Shut:', subject, part: null, stands: 'open, water flows' }
+        : { kind: 'Put out of action:', subject, part: null, stands: 'in action, tag off' },
+    );
   }
   if (plant.power !== 'on')
     away.set('power', { kind: 'Power', subject: null, part: null, stands: 'on, lock and tag off, covers closed' });

@@ -192,7 +192,8 @@ function peopleOf({ plan }: Sheet): Sentence {
   return joined(
     plan.crew.map((member) => {
       const who = member.number === 1 ? member.role : counted(member.number, member.role);
-      return sentence(member.certificate ? `${who}, certified ${member.certificate.replaceAll('-', ' ')}` : who);
+      const held = listed(member.certificates.map((each) => each.replaceAll('-', ' ')));
+      return sentence(held ? `${who}, certified ${held}` : who);
     }),
   );
 }

@@ -1,6 +1,6 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
-import { ownValveEnds, unitValveEnds } from '../valves';
+import { isWaterValve, oldUnitStands, ownValveEnds, unitValveEnds, waterValves } from '../valves';
 import { verb } from '../verb';
 
 /** Shuts valves; what stands between two shut ones is a section of its own from then on. */
@@ -8,14 +8,19 @@ export const closeValves = verb({
   word: 'close',
   roles: ['state', 'check'],
   minutes: [1, 5],
-  form: { what: first(selection(['service-valves', 'valves']), 'valves, or "valves of" a part') },
+  form: { what: first(selection(['service-valves', 'valves', ...waterValves]), 'valves, or "valves of" a part') },
   meaning:
-    'Shuts valves. What lies between two shut valves is recovered, tested and evacuated on its own or not at all.',
+    'Shuts valves. What lies between two shut valves is recovered, tested and evacuated on its own or not at all. Water valves must be opened again.',
   example: 'close valve-bs, valve-bd',
   perform(values, act) {
     let done = 0;
     for (const target of act.targets(values.what)) {
+      if (target.thing !== null && isWaterValve(target.thing)) {
+        done++;
+        act.draft.set({ bypassed: new Map([...act.draft.now().bypassed, [target.thing, act.cause]]) });
+      }
       if (target.selector.noun === 'service-valves') {
+        if (oldUnitStands(act)) done++;
         for (const end of unitValveEnds(act)) {
           if (act.draft.end(end).valve === 'open') done++;
           act.draft.setEnd(end, { valve: 'shut' });

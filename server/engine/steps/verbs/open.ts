@@ -1,7 +1,7 @@
 import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
-import { ownValveEnds, unitValveEnds } from '../valves';
+import { isWaterValve, ownValveEnds, unitValveEnds, waterValves } from '../valves';
 import { verb } from '../verb';
 
 /** Opens valves: of the circuit, of a part, of a new unit (which lets its charge in). */
@@ -10,7 +10,10 @@ export const open = verb({
   roles: ['state', 'check'],
   minutes: [1, 5],
   form: {
-    what: first(selection(['service-valves', 'expansion-valves', 'valves']), 'valves, or "valves of" a part'),
+    what: first(
+      selection(['service-valves', 'expansion-valves', 'valves', ...waterValves]),
+      'valves, or "valves of" a part',
+    ),
     by: clause('by', choice('magnet', 'stem', 'hand', 'service-tool'), 'what holds it open'),
   },
   meaning:
@@ -20,6 +23,11 @@ export const open = verb({
     let done = 0;
     for (const target of act.targets(values.what)) {
       const { noun } = target.selector;
+      if (target.thing !== null && isWaterValve(target.thing)) {
+        const bypassed = new Map(act.draft.now().bypassed);
+        if (bypassed.delete(target.thing)) done++;
+        act.draft.set({ bypassed });
+      }
       if (noun === 'valves') {
         for (const end of ownValveEnds(act, target.parts)) {
           if (act.draft.end(end).valve === 'shut') done++;

@@ -14,7 +14,9 @@ export const run = verb({
   perform(values, act) {
     act.emit({ type: 'starts', mode: null });
     const lockedOut = new Map(act.draft.now().lockedOut);
-    for (const index of act.parts(values.what)) lockedOut.delete(index);
+    // A lock on one machine stays when the rest runs.
+    for (const target of act.targets(values.what))
+      if (target.selector.noun !== 'system') for (const index of target.parts) lockedOut.delete(index);
     act.draft.set({ running: true, lockedOut });
   },
   say: (values, speech) => ({ sentence: `Run ${speech.parts(values.what)}`, aside: tail(speech, 'for', values.time) }),
