@@ -1,5 +1,5 @@
 import { type Refrigerant, refrigerantNamed, trustWord } from '../properties';
-import { between, type Kind, kindInWords, type Quantity, show, standardAtmosphere } from '../quantity';
+import { between, type Kind, kindInWords, type Quantity, standardAtmosphere } from '../quantity';
 import type { Confidence, Input } from './figure';
 import type { Given } from './given';
 import type { Context, InputSpec, InputSpecs } from './spec';
@@ -21,6 +21,10 @@ export interface Resolved {
   readonly trustBefore: readonly string[];
 }
 
+/** An input as read: somebody's own text as it is, all else in the units and at the atmosphere of the figure. */
+const shownOf = (given: Given, context: Context): string =>
+  given.said === true || given.quantity === null ? given.shown : context.tell(given.quantity);
+
 const isNamed = (kind: InputSpec['kind']): boolean => kind === 'refrigerant' || kind === 'word' || kind === 'date';
 
 /** Whether a value lies where the relation holds, as a sentence when it doesn't. A hair outside is rounding. */
@@ -31,7 +35,7 @@ const outside = (spec: InputSpec, quantity: Quantity, given: Given, context: Con
   const hair = 1e-9 * Math.max(1, Math.abs(least), Number.isFinite(most) ? Math.abs(most) : 0);
   if (quantity.low >= least - hair && quantity.high <= most + hair) return null;
   const say = (value: number): string => context.say(spec.kind as Kind, value);
-  const { shown } = given;
+  const shown = shownOf(given, context);
   if (!Number.isFinite(most))
     return `The ${spec.title} of ${shown} is below ${say(least)}, the least for which this relation holds.`;
   return `The ${spec.title} of ${shown} lies outside ${say(least)} to ${say(most)}, for which this relation holds.`;
@@ -88,7 +92,7 @@ export const resolve = (
     inputs[key] = {
       quantity: one.quantity,
       get shown() {
-        return one.shown;
+        return shownOf(one, context);
       },
       from: one.from,
     };
@@ -107,12 +111,17 @@ export const resolve = (
     return undefined;
   };
 
+  const lack = (spec: InputSpec, one: Given | undefined): void => {
+    for (const line of one?.missing ?? [spec.from]) missing.add(line);
+    refusals.push(...(one?.refused ?? []));
+  };
+
   for (const [key, spec] of Object.entries(specs)) {
     const handed = given[key];
     if (spec.several === true) {
       const list = handed === undefined ? [] : 'shown' in handed ? [handed] : handed;
       if (list.length === 0 && spec.optional !== true) missing.add(spec.from);
-      for (const one of list) if (absent(spec, one)) for (const line of one.missing ?? [spec.from]) missing.add(line);
+      for (const one of list) if (absent(spec, one)) lack(spec, one);
       values[key] = list
         .filter((one) => !absent(spec, one))
         .map((one, index) => take(`${key} ${index + 1}`, spec, one));
@@ -123,13 +132,13 @@ export const resolve = (
     else if (spec.default !== undefined && one?.missing === undefined) {
       const { source, confidence } = spec.default;
       const quantity = onSite(spec.default.quantity, context.atmosphere);
-      const shown = show(quantity, { atmosphere: context.atmosphere });
+      const shown = context.tell(quantity);
       inputs[key] = { quantity, shown, from: 'default' };
       values[key] = quantity;
       notes.push(`The ${spec.title} is not stated; ${shown} is taken (${source}).`);
       confidences.push(confidence);
     } else if (spec.optional === true && one?.missing === undefined) values[key] = undefined;
-    else for (const line of one?.missing ?? [spec.from]) missing.add(line);
+    else lack(spec, one);
   }
   return {
     inputs,

@@ -16,7 +16,11 @@ export type InputKind = Kind | 'refrigerant' | 'word' | 'date';
 
 /** An input as a caller hands it over; what a figure further up lacks, and how sure it is, goes on with it. */
 export interface Given extends Input {
+  /** Whether `shown` is somebody's own text; what is not is put into words in the units and at the atmosphere of the figure. */
+  readonly said?: true;
   readonly missing?: readonly string[];
+  /** Why a figure further up is none, where nothing is missing for it. */
+  readonly refused?: readonly string[];
   readonly confidence?: Confidence;
   /** How far the property tables behind it are to be trusted, in sentences. */
   readonly trust?: readonly string[];
@@ -33,21 +37,25 @@ export const input = (quantity: Quantity, from: Input['from'] = 'plan', shown?: 
         },
         from,
       }
-    : { quantity, shown, from };
+    : { quantity, shown, from, said: true };
 
 /** A refrigerant, a word or an ISO date as an input. */
 export const named = (name: string, from: Input['from'] = 'plan'): Given => ({ quantity: null, shown: name, from });
 
-/** A figure as the input of the next one; what it lacks, the next one lacks. */
+/** A figure as the input of the next one; what it lacks, the next one lacks, and where it does not hold, neither does that. */
 export const computed = (figure: Figure, shown?: string): Given => ({
   quantity: figure.quantity,
   get shown() {
     return shown ?? (figure.quantity === null ? 'not known' : show(figure.quantity));
   },
   from: 'computed',
+  ...(shown !== undefined && { said: true as const }),
   confidence: figure.confidence,
   ...(figure.trust !== undefined && { trust: figure.trust }),
-  ...(figure.quantity === null && { missing: figure.missing.length > 0 ? figure.missing : [figure.name] }),
+  ...(figure.quantity === null &&
+    (figure.missing.length > 0
+      ? { missing: figure.missing }
+      : { missing: [], refused: figure.notes.filter((note) => !figure.defaults.includes(note)) })),
 });
 
 /** Reads `50 ft`, `R-22`, `3` or `2027-05-18` as an input of a kind, as the command line and the examples write it. */

@@ -27,7 +27,9 @@ import {
 } from './figures';
 import { computed, input, named } from './given';
 import { cylinderTemperature, type NitrogenRun } from './nitrogen-run';
+import type { FigureOptions } from './relation';
 import { type RecoveryRun, usualRecoveryCylinder } from './recovery-run';
+import { optionsOf } from './options';
 import { brought, fact, houseFill, usual } from './stock-data';
 import type { SupplyRun } from './supply-run';
 import type { TimeRun } from './time-run';
@@ -43,7 +45,7 @@ export function totalsOf(
     readonly time: TimeRun;
   },
 ): readonly Figure[] {
-  const options = { atmosphere: plan.site.atmosphere };
+  const options = optionsOf(plan);
   const totals: Figure[] = [];
   const times = (counted: Counted, quantity: Quantity): Quantity =>
     between(quantity.kind, quantity.low * counted.least, quantity.high * counted.most);
@@ -68,7 +70,7 @@ export function totalsOf(
     const run = runs.solvents.find((each) => each.what === name);
     totals.push(
       all,
-      { ...containers, notes: [...containers.notes, ...(run ? supplyNotes(run) : [])] },
+      { ...containers, notes: [...containers.notes, ...(run ? supplyNotes(run, options) : [])] },
       spentSolventVolume.figure(`spent ${name}`, { solvent: computed(all) }, options),
       spentSolventMass.figure(`spent ${name}`, { solvent: computed(all), density }, options),
     );
@@ -132,7 +134,7 @@ export function totalsOf(
       options,
     );
     const needed = recoveryCylindersNeeded.figure(name, { charge: computed(all), fill: computed(fill) }, options);
-    const notes = [...needed.notes, ...recoveryNotes(runs.recovery, name)];
+    const notes = [...needed.notes, ...recoveryNotes(runs.recovery, name, options)];
     totals.push(all, { ...needed, notes });
   }
 
@@ -163,22 +165,22 @@ export function totalsOf(
 }
 
 /** In which cylinder it goes, as sentences: the crew reads the scale by them. */
-function recoveryNotes(run: RecoveryRun, refrigerant: string): readonly string[] {
+function recoveryNotes(run: RecoveryRun, refrigerant: string, options: FigureOptions): readonly string[] {
   const filled = run.cylinders
     .filter((each) => each.refrigerant === refrigerant && each.end > each.start)
     .map((each) => {
-      const most = each.most === null ? '' : ` of at most ${show(exactly('mass', each.most))}`;
-      return `${each.name} ends with ${show(exactly('mass', each.end))}${most}.`;
+      const most = each.most === null ? '' : ` of at most ${show(exactly('mass', each.most), options)}`;
+      return `${each.name} ends with ${show(exactly('mass', each.end), options)}${most}.`;
     });
   const passed = run.passedOver.filter((each) => each.why.includes(refrigerant)).map((each) => each.why);
   const short = run.short
     .filter((each) => each.refrigerant === refrigerant)
-    .map((each) => `There is no room for ${show(exactly('mass', each.mass))} at: ${each.entry.slot.step.text}.`);
+    .map((each) => `There is no room for ${show(exactly('mass', each.mass), options)} at: ${each.entry.slot.step.text}.`);
   return [...filled, ...passed, ...short];
 }
 
 /** What a conversion does to flow, pressures and the opening of the valves, where the plan states what it works between. */
-function changeOfRefrigerant(plan: Plan, options: { readonly atmosphere: number }): readonly Figure[] {
+function changeOfRefrigerant(plan: Plan, options: FigureOptions): readonly Figure[] {
   const { refrigerant, evaporating, condensing, superheat, subcooling } = plan.system;
   if (!plan.kinds.includes('conversion') || !refrigerant.before || !refrigerant.after) return [];
   if (!evaporating || !condensing) return [];
@@ -197,17 +199,17 @@ function changeOfRefrigerant(plan: Plan, options: { readonly atmosphere: number 
 }
 
 /** When a container is changed, and what the last one keeps. */
-function supplyNotes(run: SupplyRun): readonly string[] {
+function supplyNotes(run: SupplyRun, options: FigureOptions): readonly string[] {
   const changes = run.changes.map((each) => `Change from ${each.from} to ${each.to} at: ${each.entry.slot.step.text}.`);
   const last = run.containers.at(-1);
-  const left = last ? [`${last.name} keeps ${show(exactly(run.kind, last.left))} at the most rounds.`] : [];
+  const left = last ? [`${last.name} keeps ${show(exactly(run.kind, last.left), options)} at the most rounds.`] : [];
   const short = run.short
-    ? [`${show(exactly(run.kind, run.short.amount))} are missing from: ${run.short.entry.slot.step.text}.`]
+    ? [`${show(exactly(run.kind, run.short.amount), options)} are missing from: ${run.short.entry.slot.step.text}.`]
     : [];
   return [...changes, ...(short.length > 0 ? short : left)];
 }
 
-function timeTotals(time: TimeRun, options: { readonly atmosphere: number }): readonly Figure[] {
+function timeTotals(time: TimeRun, options: FigureOptions): readonly Figure[] {
   if (time.steps.size === 0) return [];
   const work = workingTime.figure('the job', { steps: [input(time.work, 'computed')] }, options);
   const waits = waitingTime.figure('the job', { waits: [input(time.wait, 'computed')] }, options);
@@ -221,6 +223,6 @@ function timeTotals(time: TimeRun, options: { readonly atmosphere: number }): re
     { onSite: input(time.onSite, 'computed'), people: input(exactly('count', time.people), 'plan') },
     options,
   );
-  const long = time.long.map((each) => `Nobody stays through ${show(each.wait)} at: ${each.entry.slot.step.text}.`);
+  const long = time.long.map((each) => `Nobody stays through ${show(each.wait, options)} at: ${each.entry.slot.step.text}.`);
   return [path, work, waits, { ...crew, notes: [...crew.notes, ...long] }];
 }

@@ -76,7 +76,7 @@ export const safeFill = relation({
     const hot = liquidDensity(refrigerant, hottestCylinder);
     if (at77 === null || hot === null)
       return {
-        refused: `${refrigerant.name} is no liquid at 131 °F: it goes into high-pressure cylinders by their own rule.`,
+        refused: `${refrigerant.name} is no liquid at 131 °F, its critical point being ${say('temperature', refrigerant.critical.temperature)}: it goes into high-pressure cylinders by their own rule.`,
       };
     const share = Math.min(fillShare, guidelineFillShare.quantity.high);
     const byGuideline = share * waterCapacity * (at77 / waterDensity77);
