@@ -1,4 +1,4 @@
-import { children } from '../plan/bind';
+import { type Bound, children } from '../plan/bind';
 import type { Step } from '../plan/step';
 import type { Name } from '../plan/terms';
 import { type Entry, roundsOf } from '../walk/walk';
@@ -31,26 +31,65 @@ export function timesOf(entry: Entry): Times {
   return { least, most };
 }
 
-/** Where a step sends the crew back to if it fails. */
+/** Where a step, or a block of steps, sends the crew back to if it fails. */
 export interface WayBack {
-  /** Index of the entry that fails, and of the first entry that is worked again. */
+  /** Index of the entry that fails (of a block its last), and of the first entry that is worked again. */
   readonly from: number;
   readonly to: number;
   readonly times: number;
+  /** The step or block that bears the `if-fails`, and the `if-fails` itself. */
   readonly step: Step;
+  readonly bound: Bound;
+  readonly label: Name;
 }
 
-/** The ways back of a walk. A label may stand on a block: then its first step is meant. */
+/**
+ * The ways back of a walk. A label may stand on a block: then its first step is meant. Of several rounds of a labelled
+ * step, the last one before the failure is meant: inside a repeat the crew goes back within the round.
+ */
 export function waysBack(entries: readonly Entry[]): readonly WayBack[] {
-  return entries.flatMap((entry, from): WayBack[] => {
-    const { step } = entry.slot;
-    return children(step.bound.block, 'if-fails').flatMap((bound): WayBack[] => {
-      const label = (bound.values['label'] as Name | undefined)?.text;
-      const to = entries.findIndex(
-        (each) => each.slot.step.label === label || each.slot.within.some((outer) => outer.label === label),
-      );
-      const times = (bound.values['most'] as number | undefined) ?? 1;
-      return label === undefined || to < 0 || to > from ? [] : [{ from, to, times, step }];
-    });
+  return entries.flatMap((_, from): WayBack[] =>
+    endingAt(entries, from).flatMap((step) =>
+      children(step.bound.block, 'if-fails').flatMap((bound): WayBack[] => {
+        const label = bound.values['label'] as Name | undefined;
+        if (!label) return [];
+        const to = startBefore(entries, from, label.text);
+        const times = (bound.values['most'] as number | undefined) ?? 1;
+        return to < 0 ? [] : [{ from, to, times, step, bound, label }];
+      }),
+    ),
+  );
+}
+
+/** The step of an entry and the blocks that end with it, from the inside. */
+function endingAt(entries: readonly Entry[], at: number): readonly Step[] {
+  const { step, within } = entries[at]!.slot;
+  if (within.length === 0) return [step];
+  const next = entries[at + 1]?.slot;
+  const ended = within.filter((block, depth) => {
+    if (next?.within[depth] !== block) return true;
+    // The block goes on, or it is begun again in the next round of a repeat around it.
+    return within.slice(0, depth).some((outer) => outer.word.word === 'repeat') && next.step === firstIn(block);
   });
+  return [step, ...ended.reverse()];
+}
+
+const firstIn = (block: Step): Step | undefined => {
+  let step: Step | undefined = block;
+  while (step?.word.block === 'steps') step = step.children[0];
+  return step;
+};
+
+/** The entry at which a labelled step or block was last begun, up to an entry; -1 where there is none. */
+function startBefore(entries: readonly Entry[], from: number, label: string): number {
+  for (let at = from; at >= 0; at--) {
+    const { step, within, round } = entries[at]!.slot;
+    if (step.label === label) return at;
+    const depth = within.findIndex((outer) => outer.label === label);
+    if (depth < 0 || firstIn(within[depth]!) !== step) continue;
+    // A labelled block that holds the repeat begins with its first round.
+    const inside = within.slice(depth).some((outer) => outer.word.word === 'repeat');
+    if (!inside || round === null || round === 1) return at;
+  }
+  return -1;
 }

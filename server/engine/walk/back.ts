@@ -6,11 +6,29 @@ import { type Entry, take } from './walk';
 /**
  * The way that the crew goes a second time after a step failed: from the step that it is sent back to, up to the one that
  * failed. The first entry begins with what the failed step left, once that is let down. Causes are those of the first
- * time, so that whoever tells of it can name the steps.
+ * time, so that whoever tells of it can name the steps. `failed` is the entry as it was worked, where that was not in the
+ * way of the plan.
  */
-export function walkBack(plan: Plan, entries: readonly Entry[], to: number, from: number): readonly Entry[] {
+export function walkBack(
+  plan: Plan,
+  entries: readonly Entry[],
+  to: number,
+  from: number,
+  failed = entries[from]!,
+): readonly Entry[] {
+  return walkAgain(plan, entries, to, from, letDown(entries, to, from, failed));
+}
+
+/** Entries of a walk gone through again, from another state. */
+export function walkAgain(
+  plan: Plan,
+  entries: readonly Entry[],
+  to: number,
+  from: number,
+  before: Plant,
+): readonly Entry[] {
   const again: Entry[] = [];
-  let plant = letDown(entries, to, from);
+  let plant = before;
   for (let at = to; at <= from; at++) {
     const first = entries[at]!;
     const entry = take(plan, first.slot, plant, first.cause);
@@ -24,8 +42,7 @@ export function walkBack(plan: Plan, entries: readonly Entry[], to: number, from
  * The plant as the crew comes back with it: nitrogen of the failed test released, its vacuum broken with nitrogen to the
  * atmosphere, and what was proven on the way unproven again.
  */
-function letDown(entries: readonly Entry[], to: number, from: number): Plant {
-  const failed = entries[from]!;
+function letDown(entries: readonly Entry[], to: number, from: number, failed: Entry): Plant {
   const draft = new Draft(failed.after, failed.cause);
   const unproven = new Set(entries.slice(to, from + 1).map((entry) => entry.cause));
   failed.after.parts.forEach((part, index) => {

@@ -1,46 +1,65 @@
-import { children } from '../../plan/bind';
-import type { Plan } from '../../plan/plan';
-import type { Name } from '../../plan/terms';
-import { waysBack } from '../../takeoff/rounds';
-import { walkBack } from '../../walk/back';
-import type { Entry } from '../../walk/walk';
-import { type Check, defineCheck, type Here, type Report } from '../define';
+import { defineCheck } from '../define';
+import { brokenWays } from '../ways-back';
+import { chargeIntoGas } from './charge-into-gas';
 import { chargeStillIn } from './charge-still-in';
+import { closureLeftIn } from './closure-left-in';
 import { compressorWithoutRefrigerant } from './compressor-without-refrigerant';
+import { coresLeftOut } from './cores-left-out';
+import { decayTestMissing } from './decay-test-missing';
+import { evacuationNotDeep } from './evacuation-not-deep';
 import { flushNoOutlet } from './flush-no-outlet';
+import { flushNotPurged } from './flush-not-purged';
+import { jointLeftOpen } from './joint-left-open';
 import { lineNotDisconnected } from './line-not-disconnected';
+import { notPressureTested } from './not-pressure-tested';
+import { notPutBack } from './not-put-back';
 import { openUnderPressure } from './open-under-pressure';
+import { powerNotRestored } from './power-not-restored';
 import { pressureAboveRating } from './pressure-above-rating';
 import { pumpOntoPressure } from './pump-onto-pressure';
 import { refrigerantVented } from './refrigerant-vented';
+import { sectionNotEvacuated } from './section-not-evacuated';
+import { sectionNotRecovered } from './section-not-recovered';
 import { torchHazard } from './torch-hazard';
+import { vacuumBrokenWithAir } from './vacuum-broken-with-air';
+import { valveLeftShut } from './valve-left-shut';
+import { valvesOpenedEarly } from './valves-opened-early';
+import { wetWithSolvent } from './wet-with-solvent';
 import { workWithoutLockOut } from './work-without-lock-out';
 
-/** What may go wrong only on the second time round, the gravest first. */
-const looked: readonly Check[] = [
-  openUnderPressure,
-  torchHazard,
-  refrigerantVented,
-  chargeStillIn,
-  workWithoutLockOut,
-  pumpOntoPressure,
-  pressureAboveRating,
-  compressorWithoutRefrigerant,
-  lineNotDisconnected,
-  flushNoOutlet,
-];
-
-/** What breaks on a way back: the step, gone through again, and what is found at it. */
-interface Broken {
-  readonly entry: Entry;
-  readonly report: Report;
-}
-
-/** A way back is walked once for the steps that it leads over. */
-const walked = new WeakMap<
-  Entry,
-  { readonly head: Plan['head']; readonly over: readonly Entry[]; readonly broken: Broken | null }
->();
+/** Checks whose finding may come with the second time round alone, the gravest first. */
+const looked = {
+  steps: [
+    openUnderPressure,
+    torchHazard,
+    refrigerantVented,
+    chargeStillIn,
+    workWithoutLockOut,
+    pumpOntoPressure,
+    pressureAboveRating,
+    compressorWithoutRefrigerant,
+    valvesOpenedEarly,
+    vacuumBrokenWithAir,
+    lineNotDisconnected,
+    flushNoOutlet,
+    flushNotPurged,
+    closureLeftIn,
+    decayTestMissing,
+  ],
+  wholes: [
+    jointLeftOpen,
+    sectionNotRecovered,
+    chargeIntoGas,
+    notPressureTested,
+    sectionNotEvacuated,
+    evacuationNotDeep,
+    wetWithSolvent,
+    powerNotRestored,
+    notPutBack,
+    valveLeftShut,
+    coresLeftOut,
+  ],
+} as const;
 
 /** Going back after a failed test, over steps that what stands there by then does not suit. */
 export const wayBackUnsafe = defineCheck({
@@ -50,7 +69,7 @@ export const wayBackUnsafe = defineCheck({
   acceptable: false,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: looked.map((each) => each.name),
+  yieldsTo: [...looked.steps, ...looked.wholes].map((each) => each.name),
   meaning:
     'If this step fails, the crew lets down what the test put in and goes back. At one of the steps that it then goes through again, the plant stands as that step must not meet it, though it was well the first time: refrigerant let in meanwhile, power back, a line already closed.',
   why: 'Nobody rehearses the way back; it is gone in a hurry, and the sheet is trusted.',
@@ -76,65 +95,19 @@ export const wayBackUnsafe = defineCheck({
     ],
   },
   plan(whole) {
-    for (const { from, to, step } of waysBack(whole.entries)) {
-      const broken = brokenOn(whole.plan, whole.entries, to, from);
-      const back = children(step.bound.block, 'if-fails')[0];
-      const label = back?.values['label'] as Name | undefined;
-      if (!broken || !back || !label) continue;
-      const { entry, report } = broken;
+    for (const { way, entry, report } of brokenWays(whole.view, looked)) {
       whole.reportAt(
-        back,
-        { from: label.from, to: label.to },
+        way.bound,
+        { from: way.label.from, to: way.label.to },
         {
           message: (say) =>
             `When the crew goes back from here, ${say.step(entry.cause)} meets another state than the first time: ${typeof report.message === 'string' ? report.message : report.message(say)}`,
-          root: step,
+          root: way.bound,
           ...(report.concerns && { concerns: report.concerns }),
           related: [{ cause: entry.cause, message: 'it breaks here the second time' }, ...(report.related ?? [])],
         },
-        step.file,
+        way.step.file,
       );
     }
   },
 });
-
-function brokenOn(plan: Plan, entries: readonly Entry[], to: number, from: number): Broken | null {
-  const failed = entries[from]!;
-  const known = walked.get(failed);
-  const over = entries.slice(to, from + 1);
-  if (known?.head === plan.head && known.over.length === over.length && known.over.every((each, k) => each === over[k]))
-    return known.broken;
-  const again = walkBack(plan, entries, to, from);
-  let broken: Broken | null = null;
-  for (let at = 0; at < again.length && !broken; at++) {
-    const entry = again[at]!;
-    for (const check of looked) {
-      const report = foundBy(check, plan, entry);
-      if (!report || foundBy(check, plan, over[at]!)) continue;
-      broken = { entry, report };
-      break;
-    }
-  }
-  walked.set(failed, { head: plan.head, over, broken });
-  return broken;
-}
-
-/** What a check finds at one step of a walk; the first thing, if it is no mere information. */
-function foundBy(check: Check, plan: Plan, entry: Entry): Report | null {
-  let found: Report | null = null;
-  const here: Here = {
-    plan,
-    entry,
-    step: entry.slot.step,
-    before: entry.before,
-    after: entry.after,
-    events: (type) =>
-      entry.events.filter((event): event is Extract<typeof event, { type: typeof type }> => event.type === type),
-    per: (entry.slot.step.values['per'] as string | undefined) ?? null,
-    report: (report) => {
-      if ((report.severity ?? check.severity) !== 'information') found ??= report;
-    },
-  };
-  check.step?.(here);
-  return found;
-}

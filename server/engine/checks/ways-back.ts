@@ -1,0 +1,158 @@
+import type { Plan } from '../plan/plan';
+import { type WayBack, waysBack } from '../takeoff/rounds';
+import type { PlanView } from '../view';
+import { rehearse } from '../walk/rehearse';
+import type { Entry } from '../walk/walk';
+import type { Check, Here, Report, Whole } from './define';
+import { brokenAgain } from './once-more';
+
+/** What breaks once a step has failed: the entry at which it shows, and what is found there. */
+export interface Broken {
+  readonly way: WayBack;
+  readonly entry: Entry;
+  readonly report: Report;
+}
+
+/** Looks at each way back of a plan with the checks of a single step, with those of a whole walk, and with what only a second time brings. */
+export function brokenWays(
+  view: PlanView,
+  looked: { readonly steps: readonly Check[]; readonly wholes: readonly Check[] },
+): readonly Broken[] {
+  const { entries } = view.walk;
+  const ways = waysBack(entries);
+  if (ways.length === 0) return [];
+  const found: Broken[] = [];
+  const sound: { readonly way: WayBack; readonly again: readonly Entry[] }[] = [];
+  for (const way of ways) {
+    const known = rehearsed(view.plan, entries, way, ways);
+    known.step ??= brokenStep(view.plan, known.path, entries, looked.steps);
+    const { path } = known;
+    const broken = known.step.found ?? (path.entries && brokenWhole(view, path.entries, looked.wholes, path.fresh));
+    if (broken) found.push({ way, ...broken });
+    else if (!path.entries) sound.push({ way, again: [...path.fresh.keys()] });
+  }
+  // Ways that leave the plant as if nothing had failed cannot touch each other: one walk with all of them in it will do.
+  const together: Entry[] = [];
+  entries.forEach((entry, at) => {
+    together.push(entry);
+    for (const { way, again } of sound) if (way.from === at) together.push(...again);
+  });
+  const wayOf = new Map(sound.flatMap(({ way, again }) => again.map((entry) => [entry, way] as const)));
+  const all = sound.length > 0 ? brokenWhole(view, together, looked.wholes, wayOf) : null;
+  if (all) found.push({ way: wayOf.get(all.entry) ?? sound[0]!.way, ...all });
+  return found;
+}
+
+interface Known {
+  readonly head: Plan['head'];
+  readonly entries: readonly Entry[];
+  readonly to: number;
+  readonly path: ReturnType<typeof rehearse>;
+  step: { readonly found: Omit<Broken, 'way'> | null } | null;
+}
+const byFailed = new WeakMap<Entry, Map<number, Known>>();
+
+/** A way that mends hangs on nothing but the steps that it leads over: it is walked once for these. */
+function rehearsed(plan: Plan, entries: readonly Entry[], way: WayBack, ways: readonly WayBack[]): Known {
+  const failed = entries[way.from]!;
+  let known = byFailed.get(failed);
+  if (!known) byFailed.set(failed, (known = new Map()));
+  const old = known.get(way.from - way.to);
+  if (old?.head === plan.head && old.path.entries === null && sameBetween(old, entries, way)) return old;
+  const later = ways.filter((other) => other.from > way.from);
+  const fresh: Known = { head: plan.head, entries, to: way.to, path: rehearse(plan, entries, way, later), step: null };
+  known.set(way.from - way.to, fresh);
+  return fresh;
+}
+
+function sameBetween(old: Known, entries: readonly Entry[], { from, to }: WayBack): boolean {
+  for (let at = to; at <= from; at++) if (old.entries[old.to + at - to] !== entries[at]) return false;
+  return true;
+}
+
+/** The gravest thing at the first step, gone through again, at which anything breaks that was well the first time. */
+function brokenStep(
+  plan: Plan,
+  path: Known['path'],
+  entries: readonly Entry[],
+  checks: readonly Check[],
+): { readonly found: Omit<Broken, 'way'> | null } {
+  for (const [entry, place] of path.fresh) {
+    const first = entries[place]!;
+    for (const check of checks) {
+      const report = foundBy(check, plan, entry);
+      if (report && !foundBy(check, plan, first)) return { found: { entry, report } };
+    }
+    const report = brokenAgain(plan, first, entry);
+    if (report) return { found: { entry, report } };
+  }
+  return { found: null };
+}
+
+/** What a check of single steps finds at one; the first thing, if it is no mere information. */
+function foundBy(check: Check, plan: Plan, entry: Entry): Report | null {
+  let found: Report | null = null;
+  const here: Here = {
+    plan,
+    entry,
+    step: entry.slot.step,
+    before: entry.before,
+    after: entry.after,
+    events: (type) =>
+      entry.events.filter((event): event is Extract<typeof event, { type: typeof type }> => event.type === type),
+    per: (entry.slot.step.values['per'] as string | undefined) ?? null,
+    report: (report) => {
+      if ((report.severity ?? check.severity) !== 'information') found ??= report;
+    },
+  };
+  check.step?.(here);
+  return found;
+}
+
+/** The first thing that checks of a whole walk find in one with ways back in it, and not in the plan's own. */
+function brokenWhole(
+  view: PlanView,
+  entries: readonly Entry[],
+  checks: readonly Check[],
+  again: ReadonlyMap<Entry, unknown>,
+): Omit<Broken, 'way'> | null {
+  for (const check of checks) {
+    const [found] = foundIn(check, view, entries);
+    if (!found) continue;
+    const before = new Set(foundIn(check, view, view.walk.entries).map((each) => each.key));
+    const fresh = foundIn(check, view, entries).filter((each) => !before.has(each.key));
+    const broken = fresh.find((each) => again.has(each.entry)) ?? fresh[0];
+    if (broken) return broken;
+  }
+  return null;
+}
+
+interface Found extends Omit<Broken, 'way'> {
+  readonly key: unknown;
+}
+
+function foundIn(check: Check, view: PlanView, entries: readonly Entry[]): readonly Found[] {
+  const found: Found[] = [];
+  const { plan, walk } = view;
+  const whole: Whole = {
+    view: {
+      plan,
+      walk: { start: walk.start, entries },
+      get takeOff() {
+        return view.takeOff;
+      },
+      findings: [],
+      stepFindings: [],
+      wordFindings: [],
+    },
+    plan,
+    entries,
+    report: (entry, report) => {
+      if ((report.severity ?? check.severity) !== 'information') found.push({ entry, report, key: entry.slot.step });
+    },
+    reportAt: () => undefined,
+    reportPart: () => undefined,
+  };
+  check.plan?.(whole);
+  return found;
+}
