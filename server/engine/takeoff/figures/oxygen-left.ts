@@ -1,3 +1,4 @@
+import { standardPressure } from '../../properties';
 import { oxygenInAir, oxygenLeast } from '../../reference/nitrogen-practice';
 import { relation } from '../relation';
 
@@ -27,11 +28,13 @@ export const oxygenLeft = relation({
   },
   output: 'share',
   formula:
-    'without ventilation O₂ before × e^(-v/V); with it C + (O₂ before - C) × e^(-(Qv + Q) t/V), C = 20.95 % × Qv/(Qv + Q); O₂ before is 20.95 % where no step before let gas go',
+    'without ventilation O₂ before × e^(-v/V), v as the gas spreads in the site’s air; with it C + (O₂ before - C) × e^(-(Qv + Q) t/V), C = 20.95 % × Qv/(Qv + Q); O₂ before is 20.95 % where no step before let gas go',
   validity: 'gas that mixes with the room’s air',
   sources: ['mass balance of a well-mixed room', oxygenLeast.source],
   confidence: 'computed',
-  assumptions: ['well mixed; near the outlet, and low down with heavy gas, there is less oxygen'],
+  assumptions: [
+    'gas and room at 70 °F; well mixed; near the outlet, and low down with heavy gas, there is less oxygen',
+  ],
   examples: [
     {
       inputs: { room: '1000 ft3', released: '80 scf' },
@@ -65,29 +68,40 @@ export const oxygenLeft = relation({
       source: 'limit: steady state of equal flows',
     },
   ],
-  compute: ({ room, released, ventilation, time, before = oxygenInAir.quantity.low }, { say }) => {
+  compute: ({ room, released, ventilation, time, before = oxygenInAir.quantity.low }, { say, atmosphere }) => {
     const fresh = oxygenInAir.quantity.low;
     const share = (value: number): string => say('share', value);
+    // A standard cubic foot takes the more room, the thinner the air of the site.
+    const spread = released * (standardPressure / atmosphere);
+    const spreading =
+      Math.abs(spread / released - 1) > 0.005
+        ? [
+            `${say('volume', released, 'scf')} at ${say('pressure', standardPressure, 'psia')} fill ${say('volume', spread, 'ft3')} at the site's ${say('pressure', atmosphere, 'psia')}`,
+          ]
+        : [];
+    const gone = say('volume', spread, spreading.length > 0 ? 'ft3' : 'scf');
     if (ventilation !== undefined && ventilation > 0 && time !== undefined) {
-      const flow = released / time;
+      const flow = spread / time;
       const steady = (fresh * ventilation) / (ventilation + flow);
       const value = steady + (before - steady) * Math.exp((-(ventilation + flow) * time) / room);
       return {
         value,
         workings: () => [
-          `flow of gas = ${say('volume', released, 'scf')} / ${say('time', time)} = ${say('volume-flow', flow)}`,
+          ...spreading,
+          `flow of gas = ${gone} / ${say('time', time)} = ${say('volume-flow', flow)}`,
           `steady state = ${share(fresh)} × ${say('volume-flow', ventilation)} / (${say('volume-flow', ventilation)} + ${say('volume-flow', flow)}) = ${share(steady)}`,
           `after ${say('time', time)} = ${share(value)}`,
         ],
       };
     }
-    const value = before * Math.exp(-released / room);
-    const pushedOut = before * Math.max(0, 1 - released / room);
+    const value = before * Math.exp(-spread / room);
+    const pushedOut = before * Math.max(0, 1 - spread / room);
     return {
       value,
       notes: [`If the gas pushes the air out before it mixes, ${share(pushedOut)} are left.`],
       workings: () => [
-        `${share(before)} × e^(-${say('volume', released, 'scf')} / ${say('volume', room, 'ft3')}) = ${share(value)}`,
+        ...spreading,
+        `${share(before)} × e^(-${gone} / ${say('volume', room, 'ft3')}) = ${share(value)}`,
       ],
     };
   },
