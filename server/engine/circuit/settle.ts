@@ -33,7 +33,9 @@ export class Draft {
     this.endsHanded = false;
     this.ends[index] = { ...this.ends[index]!, ...change };
   }
-  set(change: Partial<Pick<Plant, 'power' | 'running' | 'lockedOut' | 'powerBy' | 'bypassed' | 'marks'>>): void {
+  set(
+    change: Partial<Pick<Plant, 'power' | 'running' | 'resumes' | 'lockedOut' | 'powerBy' | 'bypassed' | 'marks'>>,
+  ): void {
     this.rest = { ...this.rest, ...change };
   }
   /** Fills every cell of a space with the same contents. */
@@ -85,6 +87,7 @@ export function settle(draft: Draft): { plant: Plant; released: readonly Release
     if (space.openings.length > 0) open(space);
     else share(space);
   }
+  if (drafted.resumes && !holdsCharge(next.now())) next.set({ resumes: false });
   return { plant: next.now(), released };
 
   function open(space: Space): void {
@@ -130,6 +133,21 @@ export function settle(draft: Draft): { plant: Plant; released: readonly Release
         if (next.part(part).evacuated) next.setPart(part, { evacuated: null, decayTested: null });
     }
   }
+}
+
+/** Whether a compressor that the plan works on still stands in refrigerant; a circuit with none keeps what it has. */
+function holdsCharge(plant: Plant): boolean {
+  const compressors = plant.graph.parts.filter(
+    (part) => part.kind.kind === 'compressor' && !plant.graph.circuits[part.circuit]?.untouched,
+  );
+  return (
+    compressors.length === 0 ||
+    compressors.some(({ index }) => {
+      const { mounted, contents } = plant.parts[index]!;
+      const [held] = contents;
+      return mounted !== 'none' && held?.gas === 'refrigerant' && (held.liquid || held.high > plant.atmosphere * 0.98);
+    })
+  );
 }
 
 const alike = (a: Contents, b: Contents): boolean =>

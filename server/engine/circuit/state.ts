@@ -58,7 +58,10 @@ export interface PartState {
   readonly ownCharge: boolean;
   /** The last flush pass that no purge has followed. */
   readonly unpurged: Cause | null;
+  /** The step that made it new: a new part put in, or its inside renewed. A kept part that is put back is not new. */
   readonly renewed: Cause | null;
+  /** The step that last set it in place; null for what stands where it stood. */
+  readonly setBy: Cause | null;
 }
 
 export interface Closure {
@@ -84,6 +87,8 @@ export interface Plant {
   readonly ends: readonly EndState[];
   readonly power: Power;
   readonly running: boolean;
+  /** It ran when the power was locked out, and its charge has stayed in since: with the power it runs again. */
+  readonly resumes: boolean;
   /** Parts locked out on their own. */
   readonly lockedOut: ReadonlyMap<number, Cause>;
   readonly powerBy: Cause | null;
@@ -145,6 +150,7 @@ export function beginning(graph: Graph, start: Start): Plant {
       ownCharge: false,
       unpurged: null,
       renewed: null,
+      setBy: null,
     };
   });
   const ends = graph.ends.map((end): EndState => {
@@ -164,6 +170,7 @@ export function beginning(graph: Graph, start: Start): Plant {
     ends,
     power: 'on',
     running: start.refrigerant !== null,
+    resumes: false,
     lockedOut: new Map(),
     powerBy: null,
     bypassed: new Map(),

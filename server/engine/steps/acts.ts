@@ -37,7 +37,10 @@ export function heldIn(act: Act, space: Space): Contents {
     .reduce((most, each) => (each.high > most.high ? each : most));
 }
 
-/** Undoes the joints at some ends. A joint of two ends comes apart on both sides; of a tee only this end comes off. */
+/**
+ * Undoes the joints at some ends. A joint of two ends comes apart on both sides; of a tee only this end comes off, of
+ * a branch box every tube that is joined to it.
+ */
 export function undo(act: Act, index: number, ends: readonly number[], how: 'undone' | 'cut' | 'taken off'): void {
   const { draft } = act;
   const undone = ends.filter((end) => draft.end(end).attached);
@@ -53,7 +56,8 @@ export function undo(act: Act, index: number, ends: readonly number[], how: 'und
   }
   for (const end of undone) {
     const joint = draft.graph.joints[draft.graph.ends[end]!.joint];
-    const off = joint && joint.ends.length === 2 ? joint.ends : [end];
+    const isTee = (joint?.ends.length ?? 0) > 2 && part(act, index).kind.kind !== 'branch-box';
+    const off = joint && !isTee ? joint.ends : [end];
     for (const each of off) {
       draft.setEnd(each, { attached: false, detachedBy: act.cause });
       loseTest(act, draft.graph.ends[each]!.part);
@@ -82,7 +86,7 @@ export function makeUp(act: Act, ends: readonly number[]): void {
     const [last] = waiting;
     if (others.length > 1 && waiting.length === 1 && last !== undefined) {
       const state = draft.part(draft.graph.ends[last]!.part);
-      if (state.mounted === 'new' && state.renewed !== null && draft.end(last).detachedBy === state.renewed)
+      if (state.mounted === 'new' && state.setBy !== null && draft.end(last).detachedBy === state.setBy)
         draft.setEnd(last, { attached: true });
     }
   }
@@ -99,6 +103,9 @@ export function takeOff(act: Act, indexes: readonly number[], how: 'cut' | 'take
   if (indexes.length > 0) act.emit({ type: 'unmounts', parts: indexes });
 }
 
+/** What a step that sets it in place brings: not what was there before, taken off and put back. */
+const isNew = ({ standing }: Part): boolean => standing === 'new' || standing === 'added';
+
 /** Puts parts in place, without making up their joints to what stands there already. */
 export function putIn(act: Act, indexes: readonly number[]): void {
   const { draft } = act;
@@ -113,18 +120,23 @@ export function putIn(act: Act, indexes: readonly number[]): void {
     draft.setPart(index, {
       mounted: 'new',
       contents: draft.part(index).contents.map(() => contents),
-      wet: null,
-      unpurged: null,
-      residue: { oil: null, share: 0, acid: false },
       opened: own ? null : act.cause,
       tested: null,
       evacuated: null,
       decayTested: null,
-      finalPurge: null,
-      drained: null,
-      cores: 'in',
       ownCharge: own !== undefined,
-      renewed: act.cause,
+      setBy: act.cause,
+      ...(isNew(it)
+        ? {
+            wet: null,
+            unpurged: null,
+            residue: { oil: null, share: 0, acid: false },
+            finalPurge: null,
+            drained: null,
+            cores: 'in' as const,
+            renewed: act.cause,
+          }
+        : {}),
       provedZero: null,
       position:
         it.kind.shuts === undefined

@@ -7,6 +7,7 @@ export function samePlant(a: Plant, b: Plant): boolean {
     a.graph === b.graph &&
     a.power === b.power &&
     a.running === b.running &&
+    a.resumes === b.resumes &&
     a.powerBy === b.powerBy &&
     a.atmosphere === b.atmosphere &&
     sameMap(a.lockedOut, b.lockedOut) &&

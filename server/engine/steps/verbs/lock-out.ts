@@ -14,7 +14,8 @@ export const lockOut = verb({
   perform(values, act) {
     const targets = act.targets(values.what);
     if (targets.some((target) => target.thing === 'power')) {
-      act.draft.set({ power: 'locked-out', running: false, powerBy: act.cause });
+      const { running, resumes } = act.draft.now();
+      act.draft.set({ power: 'locked-out', running: false, resumes: running || resumes, powerBy: act.cause });
       act.emit({ type: 'powers', to: 'locked-out' });
     }
     const parts = targets.flatMap((target) => target.parts);

@@ -14,7 +14,14 @@ export const restore = verb({
     const bypassed = new Map(act.draft.now().bypassed);
     for (const target of act.targets(values.what)) {
       if (target.thing === 'power') {
-        act.draft.set({ power: 'on', powerBy: act.cause, lockedOut: new Map() });
+        const { running, resumes } = act.draft.now();
+        act.draft.set({
+          power: 'on',
+          running: running || resumes,
+          resumes: false,
+          powerBy: act.cause,
+          lockedOut: new Map(),
+        });
         act.emit({ type: 'powers', to: 'on' });
         act.draft.graph.parts.forEach((part, index) => {
           if (part.kind.shuts === 'driven' && act.draft.part(index).heldBy === null)

@@ -10,6 +10,6 @@ export const stop = verb({
   form: { what: first(selection(['system']), 'what') },
   meaning: 'Stops the system at its control; power stays on.',
   example: 'stop system',
-  perform: (_values, act) => act.draft.set({ running: false }),
+  perform: (_values, act) => act.draft.set({ running: false, resumes: false }),
   say: (values, speech) => ({ sentence: `Stop ${speech.parts(values.what)}` }),
 });
