@@ -1,5 +1,16 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import {
+  bubblePressure,
+  dewPressure,
+  liquidEnthalpy,
+  refrigerantNamed,
+  superheatedVapour,
+} from '../../../server/engine/properties';
 import { atmosphereAt } from '../../../server/engine/quantity';
+import { relationNamed } from '../../../server/engine/takeoff/figures';
+import { type Given, readGiven } from '../../../server/engine/takeoff/given';
+import { Workspace } from '../../../server/engine/workspace';
 import { type Case, casePlan, endsIn, figureAt, findingsOf, total, viewOf } from './case-plan';
 
 /**
@@ -341,5 +352,73 @@ describe('R-32 in a small room', () => {
       .replaceAll('R-454B 6 lb', 'R-32 6 lb')
       .replace('volume 0 ft3', 'volume 0 ft3\n      leak-sensor built-in');
     expect(findingsOf(text).some((each) => each.startsWith('charge-over-room-limit'))).toBe(over);
+  });
+});
+
+describe('a double riser', () => {
+  const samples = new URL('../../fixtures/samples/', import.meta.url);
+  /** Messages about oil of the rack sample with another line of capacity and temperature. */
+  function told(capacity: string, evaporating = '-15 degF'): readonly string[] {
+    const workspace = new Workspace();
+    for (const name of ['materials.jobplan', 'house.jobplan', 'rack-conversion.jobplan'])
+      workspace.setFile(
+        name,
+        readFileSync(new URL(name, samples), 'utf8')
+          .replace('capacity 40000 Btu/h, least 15000 Btu/h', `capacity ${capacity}\n    subcooling 10 Δ°F`)
+          .replace('-15 degF dew', `${evaporating} dew`),
+      );
+    return workspace
+      .snapshot()
+      .findings('rack-conversion.jobplan')
+      .filter(({ name }) => name === 'oil-does-not-return')
+      .map(({ message }) => message);
+  }
+  /** Capacity in Btu/h at which pipes of these bores (in) just carry oil: flow = ρ v A, v at a flooding number of 0.85 (handbook
+   * 10.1) with oil of 880 kg/m3, effect by the enthalpies of suction gas 10 degF over dew and liquid 10 degF under bubble. */
+  function border(bores: readonly number[], evaporating: number): number {
+    const gas = refrigerantNamed('R-448A')!;
+    const suction = superheatedVapour(gas, dewPressure(gas, kelvin(evaporating))!, kelvin(evaporating + 10))!;
+    const effect = suction.enthalpy - liquidEnthalpy(gas, kelvin(95))!;
+    const flow = bores.reduce((sum, bore) => {
+      const d = bore * inch;
+      const speed = (0.85 * Math.sqrt(9.80665 * d * (880 - suction.density))) / Math.sqrt(suction.density);
+      return sum + suction.density * speed * (Math.PI / 4) * d ** 2;
+    }, 0);
+    return (flow * effect * 3600) / 1055.056;
+  }
+  it.each([-15, -25, 10])('at %d degF: the small pipe alone at least load, both at full load', (evaporating) => {
+    const small = border([1.025], evaporating);
+    const both = border([1.025, 1.505], evaporating);
+    const at = (full: number, least: number) =>
+      told(`${full.toFixed(0)} Btu/h, least ${least.toFixed(0)} Btu/h`, `${evaporating} degF`).join('\n');
+    expect(at(both * 1.1, small * 1.1)).toBe('');
+    expect(at(both * 1.1, small * 0.9)).toMatch(/riser-small .*at the least load/);
+    expect(at(both * 0.9, small * 1.05)).toMatch(/riser-large .*at full load, with the pipes beside it/);
+  });
+});
+
+describe('a zeotrope is read from bubble for subcooling and from dew for superheat', () => {
+  // Handbook 3.5, psig bubble/dew at 40 and 105 degF. Subcooling counts from bubble at the liquid line, superheat from dew.
+  it.each([
+    ['R-407C', 63.2, 242.4],
+    ['R-448A', 71.2, 262.1],
+    ['R-454C', 59.6, 235.4],
+    ['R-454B', 107.5, 325.4],
+    ['R-22', 68.6, 210.8],
+  ])('%s', (gas, dew40, bubble105) => {
+    const one = refrigerantNamed(gas)!;
+    expect((dewPressure(one, kelvin(40))! - standard) / psi).toBeCloseTo(dew40, 0);
+    expect((bubblePressure(one, kelvin(105))! - standard) / psi).toBeCloseTo(bubble105, 0);
+    const at = (name: string, inputs: Readonly<Record<string, string>>) => {
+      const relation = relationNamed(name)!;
+      const given = Object.fromEntries(
+        Object.entries(inputs).map(([key, text]) => [key, readGiven(relation.inputs[key]!.kind, text) as Given]),
+      );
+      return relation.figure('case', given).quantity!.low * 1.8;
+    };
+    const superheat = at('measured-superheat', { refrigerant: gas, pressure: `${dew40} psig`, temperature: '52 degF' });
+    const subcooling = at('measured-subcooling', { refrigerant: gas, pressure: `${bubble105} psig`, temperature: '95 degF' });
+    expect(Math.abs(superheat - 12)).toBeLessThan(0.15);
+    expect(Math.abs(subcooling - 10)).toBeLessThan(0.15);
   });
 });
