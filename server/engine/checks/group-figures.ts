@@ -1,23 +1,33 @@
 import type { Check } from './define';
+import { chargeDoesNotFit } from './rules/charge-does-not-fit';
 import { chargedTwice } from './rules/charged-twice';
 import { decayLimitHigh } from './rules/decay-limit-high';
+import { designPressureUnlikely } from './rules/design-pressure-unlikely';
 import { evacuationNotDeep } from './rules/evacuation-not-deep';
 import { evacuationNotReachable } from './rules/evacuation-not-reachable';
 import { figureDiffers } from './rules/figure-differs';
 import { firstChargeUnusual } from './rules/first-charge-unusual';
 import { flushTimeUnusual } from './rules/flush-time-unusual';
+import { impossibleLevel } from './rules/impossible-level';
+import { purgePressureHigh } from './rules/purge-pressure-high';
 import { stockFallsShort } from './rules/stock-falls-short';
 import { testBelowDesign } from './rules/test-below-design';
+import { testFarAboveDesign } from './rules/test-far-above-design';
 
 /** Figures: what is stated against what is computed, and limits of the work. */
 export const figureChecks: readonly Check[] = [
+  impossibleLevel,
+  designPressureUnlikely,
   figureDiffers,
   flushTimeUnusual,
   testBelowDesign,
+  testFarAboveDesign,
+  purgePressureHigh,
   evacuationNotDeep,
   evacuationNotReachable,
   decayLimitHigh,
   stockFallsShort,
+  chargeDoesNotFit,
   firstChargeUnusual,
   chargedTwice,
 ];

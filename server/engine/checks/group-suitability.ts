@@ -26,6 +26,7 @@ import { solventDoesNotSuit } from './rules/solvent-does-not-suit';
 import { solventExpired } from './rules/solvent-expired';
 import { tubeNotRated } from './rules/tube-not-rated';
 import { tubeNotStated } from './rules/tube-not-stated';
+import { vapourLineTooSmall } from './rules/vapour-line-too-small';
 import { wrongCurve } from './rules/wrong-curve';
 
 /** Whether materials, tools, people and equipment suit the refrigerant and each other. */
@@ -43,6 +44,7 @@ export const suitabilityChecks: readonly Check[] = [
   oilDoesNotSuit,
   oldOilLeft,
   oilDoesNotReturn,
+  vapourLineTooSmall,
   chargedAsVapour,
   wrongCurve,
   recoveryMachineDoesNotSuit,

@@ -1,5 +1,6 @@
 import type { Amount, Name } from '../../plan/terms';
 import { exactly, isProblem, toQuantity } from '../../quantity';
+import { pumpUltimate } from '../../reference/evacuation';
 import { reachableLevel } from '../../takeoff/figures/reachable-level';
 import { input } from '../../takeoff/given';
 import { defineCheck } from '../define';
@@ -16,9 +17,10 @@ export const evacuationNotReachable = defineCheck({
   reads: 'figure',
   ground: 'published',
   meaning:
-    'The target lies below what the pump that is brought reaches through its hoses, even in a dry and tight circuit, or takes longer than the step allows.',
+    'The target lies below what the pump that is brought reaches through its hoses, even in a dry and tight circuit, or takes longer than the step allows. Where no pump is brought, it lies below what a usual pump reaches blanked off.',
   why: 'The crew waits for hours, looks for a leak that is not there, and goes on with whatever it got.',
-  source: 'steady state of pump and hose conductance; the data of the shop’s pump and hose',
+  source:
+    'steady state of pump and hose conductance; the data of the shop’s pump and hose; a usual pump blanked off: common practice, no source (handbook 8.5)',
   wrong: {
     base: 'split',
     plan: bringing('pump vp-8 with 2 x vac-3-4'),
@@ -36,7 +38,15 @@ export const evacuationNotReachable = defineCheck({
     const length = figureOf(plan, hose, 'length', 'length');
     whole.entries.forEach((entry, at) => {
       for (const event of entry.events) {
-        if (event.type !== 'evacuates' || !pump) continue;
+        if (event.type !== 'evacuates') continue;
+        if (!pump) {
+          if (event.level < pumpUltimate.quantity.high * 0.99 && entry.slot.step.values['per'] === undefined)
+            whole.report(entry, {
+              message: `${vacuum(event.level)} is lower than a usual pump reaches with nothing but a gauge on it (${pumpUltimate.source}), and no pump is stated: set a level such as 250 or 500 micron, or bring a pump and hoses that reach it.`,
+              slot: 'level',
+            });
+          continue;
+        }
         const reaches =
           flow && bore && length
             ? (reachableLevel.figure(pump.name, {

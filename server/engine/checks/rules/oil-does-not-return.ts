@@ -1,20 +1,15 @@
 import type { Part } from '../../circuit/graph';
-import { child } from '../../plan/bind';
 import type { Plan } from '../../plan/plan';
-import { refrigerantNamed } from '../../properties';
 import { exactly } from '../../quantity';
 import { oilDensity } from '../../reference/flush-practice';
-import { fahrenheit } from '../../reference/table-units';
 import { floodingNumberLeast } from '../../reference/velocity-limits';
-import { dutyOf } from '../../takeoff/cycle';
 import { doubleRiserNumber } from '../../takeoff/figures/double-riser';
 import { input } from '../../takeoff/given';
 import { defineCheck } from '../define';
 import { isHeatPump, lines, unfit } from '../plant-facts';
 import { amount } from '../support';
+import { dutyWithNew, isAccepted, loadsOf } from '../vapour-lines';
 
-/** Working temperatures where the plan states none: comfort cooling (common practice, no source). */
-const usual = { evaporating: fahrenheit(40), condensing: fahrenheit(105), superheat: 10 / 1.8, subcooling: 10 / 1.8 };
 /** Nothing shorter is a riser: oil is carried over a hump (common practice, no source), m. */
 const leastRise = 1;
 
@@ -66,32 +61,10 @@ const rises = (part: Part): boolean =>
   part.properties.tube !== undefined &&
   (part.properties.rise ?? 0) >= leastRise;
 
-const isAccepted = (plan: Plan, part: Part): boolean =>
-  part.properties.per?.['rise'] !== undefined ||
-  part.properties.per?.['tube'] !== undefined ||
-  child(plan.partStatements[part.index]?.block ?? [], 'velocity') !== undefined;
-
 /** The pipes that begin and end at the same joints: those of a double riser, or the riser alone. */
 function besides(plan: Plan, riser: Part): readonly Part[] {
   const joints = (part: Part): string => part.ends.map((end) => plan.graph.ends[end]!.joint).join();
   return plan.graph.parts.filter((part) => rises(part) && part.ends.length === 2 && joints(part) === joints(riser));
-}
-
-/** Cooling load of the riser at the least and in full, W; null where the plan does not say what goes through it. */
-function loadsOf(
-  plan: Plan,
-  riser: Part,
-  together: readonly Part[],
-): { readonly least: number; readonly full: number } | null {
-  const own = riser.properties.capacity;
-  if (own) return { least: own.least ?? own.full, full: own.full };
-  const { capacity, leastCapacity } = plan.system;
-  // In one of several branches only a part of the load goes; what part, the plan would have to say.
-  const branches = new Set(
-    plan.graph.parts.filter((part) => part.kind.kind === 'evaporator').map((part) => part.index),
-  );
-  const alone = riser.within.length === 0 || together.length > 1 || branches.size <= 1;
-  return capacity && alone ? { least: (leastCapacity ?? capacity).quantity.low, full: capacity.quantity.low } : null;
 }
 
 function check(
@@ -102,15 +75,7 @@ function check(
   load: number,
   when: string,
 ): void {
-  const { system } = plan;
-  const refrigerant = refrigerantNamed(system.refrigerant.after ?? '');
-  if (!refrigerant) return;
-  const duty = dutyOf(refrigerant, {
-    evaporating: system.evaporating?.quantity.low ?? usual.evaporating,
-    condensing: system.condensing?.quantity.low ?? usual.condensing,
-    superheat: system.superheat?.quantity.low ?? usual.superheat,
-    subcooling: system.subcooling?.quantity.low ?? usual.subcooling,
-  });
+  const duty = dutyWithNew(plan);
   if (!duty) return;
   const flow = load / duty.effect;
   const number = doubleRiserNumber.figure(at.name, {

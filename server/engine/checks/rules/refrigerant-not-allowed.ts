@@ -2,6 +2,7 @@ import type { Plan } from '../../plan/plan';
 import { inForce, type LawDate, lawDateNamed } from '../../reference/law-dates';
 import type { RefrigerantFacts } from '../../reference/refrigerant-facts';
 import { defineCheck, type Whole } from '../define';
+import { isComfort } from '../equipment';
 import { changesRefrigerant, newFacts, systemSpot } from '../plant-facts';
 import { authority } from '../support';
 
@@ -67,11 +68,6 @@ function isNewMachine(plan: Plan): boolean {
     isNew(of('condenser', 'evaporator', 'coaxial-coil', 'plate-exchanger', 'microchannel-coil'))
   );
 }
-
-/** Refrigeration works below freezing, or has valves that comfort cooling has not; other dates hold for it. */
-const isComfort = (plan: Plan): boolean =>
-  (plan.system.evaporating === null || plan.system.evaporating.quantity.low > 273.15) &&
-  !plan.graph.parts.some((part) => ['solenoid', 'evaporator-pressure-regulator', 'receiver'].includes(part.kind.kind));
 
 export function say(whole: Whole, law: LawDate, facts: RefrigerantFacts, way: string): void {
   const [bound, span] = systemSpot(whole.plan, 'refrigerant', 'after', 'before');

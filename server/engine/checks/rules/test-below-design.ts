@@ -2,12 +2,12 @@ import type { Part } from '../../circuit/graph';
 import { isLine } from '../../circuit/kinds';
 import type { Space } from '../../circuit/spaces';
 import type { Plan } from '../../plan/plan';
-import { firstStage } from '../../reference/pressure-test';
+import { firstStage, leastDesignPressure } from '../../reference/pressure-test';
 import type { Entry } from '../../walk/walk';
-import { defineCheck } from '../define';
+import { defineCheck, type Whole } from '../define';
 import { isCompressor } from '../plant';
 import { designSource, keptEquipment, saturationDesign, sideOf, statedDesign, unfit } from '../plant-facts';
-import { gauge } from '../support';
+import { authority, gauge } from '../support';
 
 /** A side that was never tested at the pressure that it will see. */
 export const testBelowDesign = defineCheck({
@@ -17,6 +17,7 @@ export const testBelowDesign = defineCheck({
   acceptable: true,
   reads: 'figure',
   ground: 'published',
+  yieldsTo: ['design-pressure-unlikely', 'impossible-level'],
   meaning:
     'The highest test that a part gets is below the design pressure of its side, as the plate states it, or, where the old equipment stays, below what the new refrigerant reaches at design temperature. A part rated lower is tested at its rating.',
   why: 'A joint that holds at a lower pressure has not shown that it holds on a hot day.',
@@ -32,40 +33,78 @@ export const testBelowDesign = defineCheck({
   plan(whole) {
     const { plan } = whole;
     if (unfit(plan) !== null) return;
-    const best = new Map<number, { readonly entry: Entry; readonly level: number; readonly space: Space }>();
-    for (const entry of whole.entries) {
-      for (const event of entry.events) {
-        if (event.type !== 'pressurises' || event.purpose !== 'test') continue;
-        for (const space of event.spaces)
-          for (const part of space.parts)
-            if (event.level > (best.get(part)?.level ?? 0)) best.set(part, { entry, level: event.level, space });
-      }
-    }
-    for (const [index, { entry, level, space }] of best) {
+    const tests = testsOf(whole);
+    for (const [index, all] of tests) {
+      const best = all.reduce((most, each) => (each.level > most.level ? each : most));
       // A part that saw the first, soaped stage alone was not proved at all, which is another check's finding.
-      if (
-        typeof entry.slot.step.values['per'] === 'string' ||
-        level <= firstStage.quantity.high * 1.01 ||
-        isCasing(plan, space)
-      )
-        continue;
-      // A part that is rated lower bounds what its neighbours can be tested at.
-      const rated = space.parts.flatMap((each) => plan.graph.parts[each]!.properties.rated ?? []);
-      const own = least([wanted(plan, index), ...rated]);
-      // Where old equipment or a valve that stays hangs in the same space, gas goes no higher than its weakest part bears.
-      const kept = space.parts.some((part) => isKept(plan.graph.parts[part]!));
-      const limit = kept ? least(space.parts.map((part) => wanted(plan, part))) : own;
-      if (limit === null || level >= limit * 0.995) continue;
+      if (isCited(best) || isCasing(plan, best.space)) continue;
+      // What the widest test could not ask of it, for what is weaker in the same space, a narrower one can.
+      const asked = all
+        .filter((each) => !isCasing(plan, each.space))
+        .flatMap((each) => {
+          const bound = boundOf(plan, index, each.space);
+          return bound === null ? [] : [{ ...each, bound }];
+        })
+        .reduce<(Test & { readonly bound: number }) | null>(
+          (most, each) => (most && most.bound >= each.bound ? most : each),
+          null,
+        );
+      if (!asked || best.level >= asked.bound * 0.995) continue;
+      // A low-pressure machine behind its rupture disc is tested with the first stage alone (handbook 13.6).
+      if (isFirstStage(best) && asked.bound <= leastDesignPressure * 1.01) continue;
       const part = plan.graph.parts[index]!;
-      whole.report(entry, {
-        message: `${part.name} is tested at ${gauge(plan, level)} at the most, and ${kept ? 'even the weakest side that the gas reaches' : `its ${sideOf(plan, part)} side`} is designed for ${gauge(plan, limit)}: test it at that, or cite the sheet that asks for less.`,
+      const kept = asked.space.parts.some((each) => isKept(plan.graph.parts[each]!));
+      // Of two tests of one space the better one is meant to be the proof.
+      const at = asked.space.parts.length === best.space.parts.length ? best : asked;
+      whole.report(at.entry, {
+        message: `${part.name} is tested at ${gauge(plan, best.level)} at the most, and ${kept ? 'even the weakest side that the gas reaches' : `its ${sideOf(plan, part)} side`} is to be proved at ${gauge(plan, asked.bound)}, the least of the design pressure and the ratings there: test it at that, or cite the sheet that asks for less; ${authority}.`,
         slot: 'level',
-        root: entry.slot.step,
+        root: at.entry.slot.step,
         related: [{ part: index, message: 'not proved at its design pressure' }],
       });
     }
   },
 });
+
+interface Test {
+  readonly entry: Entry;
+  readonly level: number;
+  readonly space: Space;
+}
+
+/** The tests of each part, without first stages where a higher one follows anywhere. */
+function testsOf(whole: Whole): ReadonlyMap<number, readonly Test[]> {
+  const all = whole.entries.flatMap((entry) =>
+    entry.events.flatMap((event) =>
+      event.type === 'pressurises' && event.purpose === 'test'
+        ? event.spaces.map((space): Test => ({ entry, level: event.level, space }))
+        : [],
+    ),
+  );
+  const staged = all.some((each) => !isFirstStage(each));
+  const found = new Map<number, Test[]>();
+  for (const each of all) {
+    if (staged && isFirstStage(each)) continue;
+    for (const part of each.space.parts) {
+      const known = found.get(part);
+      if (known) known.push(each);
+      else found.set(part, [each]);
+    }
+  }
+  return found;
+}
+
+const isFirstStage = (test: Test): boolean => test.level <= firstStage.quantity.high * 1.01;
+const isCited = (test: Test): boolean => typeof test.entry.slot.step.values['per'] === 'string';
+
+/** What a test of a space can ask of one part in it, Pa absolute; null where nothing is known. */
+function boundOf(plan: Plan, index: number, space: Space): number | null {
+  // Where old equipment or a valve that stays hangs in the same space, gas goes no higher than its weakest part bears.
+  if (space.parts.some((part) => isKept(plan.graph.parts[part]!)))
+    return least(space.parts.map((part) => wanted(plan, part)));
+  // A part that is rated lower bounds what its neighbours can be tested at.
+  return least([wanted(plan, index), ...space.parts.flatMap((each) => plan.graph.parts[each]!.properties.rated ?? [])]);
+}
 
 /** A compressor alone between its own shut valves: its maker tested the shell, the crew soaps the joints. */
 const isCasing = (plan: Plan, space: Space): boolean =>

@@ -1,0 +1,157 @@
+import { conversionMost } from '../../reference/charging';
+import type { Entry } from '../../walk/walk';
+import { isCharge } from '../course';
+import { defineCheck, type Whole } from '../define';
+import { isComfort } from '../equipment';
+import { changesRefrigerant, chargeInAll, systemSpot } from '../plant-facts';
+import { amount } from '../support';
+
+/** Two statements of one charge differ by no more than this: rounding and what hoses keep (common practice, no source). */
+const same = 0.15;
+/** What comes out may be little after a leak, but hardly more than this over the plate (common practice, no source). */
+const outMost = 1.5;
+/** Another machine of that size holds between a third and three times of what the old one held (common practice, no source). */
+const otherMost = 3;
+/**
+ * Comfort cooling with no receiver holds about 2 to 4 lb for each 12,000 Btu/h (common practice, no source); a charge three
+ * times off is a slip of the charge or of the capacity. kg/W.
+ */
+const perCapacity = { low: (0.7 * 0.45359237) / 3516.85, high: (12 * 0.45359237) / 3516.85 };
+
+/** A charge that contradicts another one that the plan states. */
+export const chargeDoesNotFit = defineCheck({
+  name: 'charge-does-not-fit',
+  severity: 'warning',
+  title: 'A charge does not fit what else the plan says of the machine',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'practice',
+  meaning:
+    'What the steps weigh into an empty machine differs from its charge with the line allowance; or the charge differs from what the new unit comes with; or what is to come out is far from what goes in; or a comfort-cooling charge is out of all proportion to the capacity.',
+  why: 'One of the two figures is a slip. Half a charge freezes the coil, ten times the charge bursts the machine, and cylinders are brought for the wrong one.',
+  source: 'weighed in by plate and lines (handbook 9.1); the weight recovered is the best estimate (handbook 13.3)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['holds R-454B 6 lb', 'holds R-454B 3 lb'],
+      ['charge 6 lb for 15 ft', 'charge 6 lb for 15 ft # <- here'],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    ofUnit(whole);
+    recovered(whole);
+    ofCapacity(whole);
+    weighedIn(whole);
+  },
+});
+
+/** The maker's charge against what the new unit holds. */
+function ofUnit(whole: Whole): void {
+  const { charge } = whole.plan.system;
+  const units = whole.plan.graph.parts.filter((part) => part.properties.holds);
+  const masses = units.map((part) => part.properties.holds!.mass);
+  if (!charge || units.length === 0 || masses.some((mass) => mass === null)) return;
+  const held = masses.reduce<number>((sum, mass) => sum + (mass ?? 0), 0);
+  if (near(charge.quantity.low, held, same)) return;
+  const [bound, span] = systemSpot(whole.plan, 'charge', 'mass');
+  whole.reportAt(bound, span, {
+    message: (say) =>
+      `The charge is stated as ${amount('mass', charge.quantity.low)}, and ${say.parts(units.map((part) => part.index))} ${units.length > 1 ? 'come' : 'comes'} with ${amount('mass', held)}: read the plate again.`,
+    root: 'plate',
+    related: units.map((part) => ({ part: part.index, message: 'what it comes with' })),
+  });
+}
+
+/** What is to come out against what goes in. */
+function recovered(whole: Whole): void {
+  const { recoverCharge, charge, refrigerant } = whole.plan.system;
+  if (!recoverCharge || !charge || recoverCharge.quantity.low <= 0) return;
+  const share = recoverCharge.quantity.low / charge.quantity.low;
+  const samePlate = refrigerant.before === refrigerant.after && !whole.plan.kinds.includes('changeout');
+  const most = samePlate ? outMost : otherMost;
+  if (share <= most * 1.001 && share >= 1 / otherMost / 1.001) return;
+  const [bound, span] = systemSpot(whole.plan, 'recover-charge', 'mass');
+  whole.reportAt(bound, span, {
+    message: `${amount('mass', recoverCharge.quantity.low)} of ${refrigerant.before} are to come out, and the charge is ${amount('mass', charge.quantity.low)}${refrigerant.before === refrigerant.after ? '' : ` of ${refrigerant.after}`}: one of the two is a slip, or say at an accepted finding what was added or lost.`,
+    root: 'plate',
+    related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
+  });
+}
+
+/** A charge that no comfort machine of this capacity has. */
+function ofCapacity(whole: Whole): void {
+  const { plan } = whole;
+  const { charge, capacity } = plan.system;
+  if (!charge || !capacity || !isComfort(plan)) return;
+  const share = charge.quantity.low / capacity.quantity.high;
+  if (share >= perCapacity.low && share <= perCapacity.high) return;
+  const [bound, span] = systemSpot(plan, 'capacity', 'full');
+  const usual = [perCapacity.low, perCapacity.high].map((each) => amount('mass', each * capacity.quantity.high));
+  whole.reportAt(bound, span, {
+    message: `A machine of ${amount('power', capacity.quantity.high)} with ${amount('mass', charge.quantity.low)} of refrigerant is out of all proportion; no such machine holds less than ${usual[0]} or more than ${usual[1]} (common practice, no source): read charge and capacity again.`,
+    root: 'plate',
+    related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
+  });
+}
+
+/** What the steps weigh into an emptied machine, and the most that it is trimmed to. */
+function weighedIn(whole: Whole): void {
+  const { plan, entries } = whole;
+  const all = chargeInAll(plan);
+  const { recoverCharge, charge } = plan.system;
+  if (all === null || !charge) return;
+  const emptied = entries.some((entry) =>
+    entry.events.some(
+      (event) =>
+        event.type === 'recovers' &&
+        event.spaces.reduce((sum, space) => sum + space.parts.length, 0) * 2 > plan.graph.parts.length,
+    ),
+  );
+  const brought = plan.graph.parts.reduce((sum, part) => sum + (part.properties.holds?.mass ?? 0), 0);
+  const own = plan.graph.parts.some((part) => part.properties.holds);
+  // The first charge of a conversion has a range of its own.
+  const converted = changesRefrigerant(plan);
+  const charges = entries.filter(isCharge);
+  if (emptied && !own && !converted && charges.length > 0) {
+    let mass = 0;
+    for (const entry of charges)
+      for (const event of entry.events)
+        if (event.type === 'charges' && event.purpose === 'charge') mass += event.mass?.low ?? Number.NaN;
+    const last = charges.at(-1)!;
+    if (!Number.isNaN(mass) && !near(mass, all, same) && !near(mass, charge.quantity.low, same))
+      whole.report(last, {
+        message: `${amount('mass', mass)} ${charges.length > 1 ? 'in all are' : 'are'} weighed in here, and the machine takes ${amount('mass', all)}: mend the figure, or cite the sheet.`,
+        slot: 'with',
+        related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
+      });
+  }
+  if (brought > 0) overOwn(whole, charges, Math.max(0, all - brought), brought);
+  const most = Math.max(all, recoverCharge?.quantity.high ?? 0) * (converted ? conversionMost.quantity.high : 1 + same);
+  for (const entry of entries)
+    for (const event of entry.events) {
+      if (event.type !== 'charges' || event.purpose !== 'adjust' || !event.mass) continue;
+      if (event.mass.high <= most * 1.05 && event.mass.high * 2 >= all) continue;
+      whole.report(entry, {
+        message: `The charge is trimmed to ${amount('mass', event.mass.high)} at the most, and the machine takes ${amount('mass', all)}: mend the figure, or cite the sheet.`,
+        slot: entry.slot.step.spans['most'] ? 'most' : 'what',
+        related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
+      });
+    }
+}
+
+/** What is weighed in over the charge that the new unit brought: the line allowance, once. */
+function overOwn(whole: Whole, charges: readonly Entry[], allowance: number, brought: number): void {
+  for (const entry of charges)
+    for (const event of entry.events) {
+      if (event.type !== 'charges' || event.purpose !== 'charge' || !event.mass) continue;
+      if (event.mass.low <= allowance * (1 + same) + brought * same) continue;
+      whole.report(entry, {
+        message: `${amount('mass', event.mass.low)} are weighed in here over the ${amount('mass', brought)} that the new unit brought, and the lines ask ${amount('mass', allowance)} more: weigh in the line allowance alone.`,
+        slot: 'with',
+      });
+    }
+}
+
+const near = (one: number, other: number, share: number): boolean =>
+  Math.abs(one - other) <= share * Math.max(one, other);

@@ -1,0 +1,75 @@
+import type { Plan } from '../../plan/plan';
+import { designTemperatures } from '../../reference/pressure-test';
+import { defineCheck, type Whole } from '../define';
+import { type Side, saturationDesign, systemSpot } from '../plant-facts';
+import { authority, gauge } from '../support';
+
+/**
+ * Plates stand between what the refrigerant reaches at the design temperature and a little over twice that (a water heater
+ * goes highest); beyond these a figure slipped. Common practice, no source; of gauge pressure.
+ */
+const most = 3;
+const least = 0.75;
+
+/** A design pressure that no plate with this refrigerant shows. */
+export const designPressureUnlikely = defineCheck({
+  name: 'design-pressure-unlikely',
+  severity: 'warning',
+  title: 'A design pressure that no plate with this refrigerant shows',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'practice',
+  meaning:
+    'The stated design pressure of a side is less than three quarters, or more than three times, of what the refrigerant reaches at the design temperature; or above the rating of the system; or the low side stands above the high side.',
+  why: 'Test pressure, relief setting and the weakest part all hang on it: one digit too many bursts a coil, one too few proves nothing.',
+  source: `${designTemperatures.source} (from memory); the borders are common practice, no source`,
+  wrong: {
+    base: 'split',
+    instead: [['low 250 psig, high 450 psig', 'low 250 psig, high 45 psig # <- here']],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    const { designLow, designHigh } = whole.plan.system;
+    let slipped = false;
+    for (const side of ['low', 'high'] as const) {
+      const stated = (side === 'low' ? designLow : designHigh)?.quantity.low;
+      const off = stated === undefined ? null : offOf(whole.plan, side, stated);
+      if (off) report(whole, side, off);
+      slipped ||= off !== null;
+    }
+    // Where one of the two is no plate's figure, that it stands on the wrong side of the other follows from it.
+    if (!slipped && designLow && designHigh && designLow.quantity.low > designHigh.quantity.low * 1.005)
+      report(whole, 'low', `and the high side for ${gauge(whole.plan, designHigh.quantity.low)}, which is less`);
+  },
+});
+
+/** What speaks against a stated design pressure; null where nothing does. */
+function offOf(plan: Plan, side: Side, stated: number): string | null {
+  const { rated } = plan.system;
+  if (rated && stated > rated.quantity.low * 1.005)
+    return `and the system is rated ${gauge(plan, rated.quantity.low)}, which is less`;
+  const { atmosphere } = plan.site;
+  const { before, after } = plan.system.refrigerant;
+  const reached = [...new Set([before, after])].flatMap((name) => {
+    const pressure = name === null ? null : saturationDesign(plan, side, name);
+    return pressure === null ? [] : [{ name, pressure }];
+  });
+  const [high] = [...reached].sort((a, b) => b.pressure - a.pressure);
+  const low = reached.find((each) => each.pressure === Math.min(...reached.map((one) => one.pressure)));
+  if (!high || !low) return null;
+  const own = stated - atmosphere;
+  const over = own > (high.pressure - atmosphere) * most;
+  if (!over && own >= (low.pressure - atmosphere) * least) return null;
+  const each = over ? high : low;
+  return `where ${each.name} reaches ${gauge(plan, each.pressure)} at the design temperature (${designTemperatures.source})`;
+}
+
+function report(whole: Whole, side: Side, against: string): void {
+  const { plan } = whole;
+  const [bound, span] = systemSpot(plan, 'design-pressure', side);
+  const stated = (side === 'low' ? plan.system.designLow : plan.system.designHigh)!;
+  whole.reportAt(bound, span, {
+    message: `The ${side} side is stated as designed for ${gauge(plan, stated.quantity.low)}, ${against}: read the plate again; ${authority}.`,
+    root: side,
+  });
+}

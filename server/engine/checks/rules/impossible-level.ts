@@ -1,0 +1,53 @@
+import { defineCheck } from '../define';
+import { gauge, vacuum } from '../support';
+
+/** A hair over the atmosphere is a gauge that reads zero, Pa. */
+const zero = 700;
+
+/** Gas that is to flow or press from below the atmosphere, and a vacuum above it. */
+export const impossibleLevel = defineCheck({
+  name: 'impossible-level',
+  severity: 'error',
+  title: 'A pressure or a level that cannot be what is meant',
+  acceptable: false,
+  reads: 'figure',
+  ground: 'practice',
+  meaning:
+    'Nitrogen is to flow, or to press on a circuit, at a pressure that is not above the atmosphere of the site; or a pump is to draw down to a level that is not below it.',
+  why: 'Nothing flows from there, and nothing is tested: a sign, a unit, or gauge and absolute were mixed up.',
+  source: 'gas flows from the higher pressure to the lower; the atmosphere follows from the altitude of the site',
+  wrong: {
+    base: 'split',
+    instead: [
+      [
+        'purge each kept line at 100 psig for 60 s into container',
+        'purge each kept line at -100 kPa gauge for 60 s into container # <- here',
+      ],
+    ],
+  },
+  right: { base: 'split' },
+  step(here) {
+    const { atmosphere } = here.plan.site;
+    const air = gauge(here.plan, atmosphere);
+    for (const event of [...here.events('flows'), ...here.events('pressurises')]) {
+      // A vacuum is broken to 0 psig, or a little below it.
+      const broken = event.type === 'pressurises' && event.purpose === 'break';
+      if (event.level === null || event.level > atmosphere + (broken ? -zero : zero)) continue;
+      here.report({
+        message: `${gauge(here.plan, event.level)} is not above the atmosphere (${air}) and drives nothing: state a pressure above it.`,
+        slot: 'level',
+        root: here.step,
+      });
+      return;
+    }
+    for (const event of here.events('evacuates')) {
+      if (event.level < atmosphere - zero) continue;
+      here.report({
+        message: `${vacuum(event.level)} is no vacuum: the atmosphere here stands at ${vacuum(atmosphere)}. A level such as 500 micron belongs here.`,
+        slot: 'level',
+        root: here.step,
+      });
+      return;
+    }
+  },
+});

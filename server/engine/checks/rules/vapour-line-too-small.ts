@@ -1,0 +1,107 @@
+import type { Part } from '../../circuit/graph';
+import type { Plan } from '../../plan/plan';
+import { exactly } from '../../quantity';
+import { equivalentLength } from '../../reference/equivalent-lengths';
+import { suctionDropMost, vapourMost } from '../../reference/velocity-limits';
+import { equivalentLineLength, lineVelocity, pressureDrop, saturationLoss } from '../../takeoff/figures';
+import { computed, input, named } from '../../takeoff/given';
+import { defineCheck } from '../define';
+import { lines, unfit } from '../plant-facts';
+import { amount } from '../support';
+import { dutyWithNew, evaporatingOf, isAccepted, loadsOf } from '../vapour-lines';
+
+/** The rule of thumb and the figure hang on assumed temperatures: only what is clearly over is told (common practice, no source). */
+const margin = 1.25;
+
+/** A suction or vapour line in which the pressure that is lost costs capacity. */
+export const vapourLineTooSmall = defineCheck({
+  name: 'vapour-line-too-small',
+  severity: 'warning',
+  title: 'The suction line loses too much pressure',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'memory',
+  meaning:
+    'At the stated capacity the vapour in a suction or vapour line loses more than the accepted 2 °F of saturation temperature or goes faster than 4,000 ft/min, each with a quarter in hand. Silent where the maker’s table is cited.',
+  why: 'Each degree lost costs about two per cent of capacity, the compressor runs hotter, and fast vapour is heard in the rooms.',
+  source: `${suctionDropMost.source}; ${vapourMost.source} (handbook 10.1)`,
+  wrong: {
+    base: 'split',
+    instead: [
+      ['suction-line kept {', 'suction-line kept { # <- here'],
+      ['tube 7/8 in ACR', 'tube 5/8 in ACR'],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    const { plan } = whole;
+    if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return;
+    for (const line of lines(plan)) {
+      const found = isVapourLine(line) && !isAccepted(plan, line) ? lost(plan, line) : null;
+      if (!found) continue;
+      const { loss, velocity, load } = found;
+      const slow = velocity <= vapourMost.quantity.high * margin;
+      if (slow && (loss === null || loss <= suctionDropMost.quantity.high * margin)) continue;
+      whole.reportPart(line.index, {
+        message: `With ${amount('power', load)} ${line.name} (${line.properties.tube!.shown}) loses ${loss === null ? 'more than the tables reach' : `${amount('temperature-difference', loss)} of saturation temperature`} at ${amount('velocity', velocity, 'ft/min')}; accepted are ${amount('temperature-difference', suctionDropMost.quantity.high)} (${suctionDropMost.source}) and at most ${amount('velocity', vapourMost.quantity.high, 'ft/min')}: a larger line, or cite the maker's table ("velocity accepted per …").`,
+      });
+    }
+  },
+});
+
+const isVapourLine = (part: Part): boolean =>
+  (part.kind.kind === 'suction-line' || part.kind.kind === 'vapour-line') &&
+  part.standing !== 'removed' &&
+  part.properties.tube !== undefined &&
+  part.properties.length !== undefined;
+
+/** Loss of saturation temperature, K, and velocity, m/s, at full load; null where the plan does not say what flows. */
+function lost(
+  plan: Plan,
+  line: Part,
+): { readonly loss: number | null; readonly velocity: number; readonly load: number } | null {
+  const joints = line.ends.map((end) => plan.graph.ends[end]!.joint).join();
+  // What goes through one of two pipes side by side is another check's question.
+  if (
+    plan.graph.parts.some(
+      (each) => each !== line && each.ends.map((end) => plan.graph.ends[end]!.joint).join() === joints,
+    )
+  )
+    return null;
+  const loads = loadsOf(plan, line, [line]);
+  const duty = dutyWithNew(plan);
+  if (!loads || !duty) return null;
+  const { tube, length, elbows } = line.properties;
+  const options = { atmosphere: plan.site.atmosphere };
+  const flow = input(exactly('mass-flow', loads.full / duty.effect));
+  const density = input(exactly('density', duty.suctionDensity));
+  const bore = input(exactly('length', tube!.bore));
+  const fitting = elbows?.kind === 'long-radius' ? 'long-radius-elbow' : 'elbow';
+  const inAll = equivalentLineLength.figure(line.name, {
+    length: input(exactly('length', length!)),
+    fittings: [input(exactly('length', (elbows?.count ?? 0) * equivalentLength(fitting, tube!.outside)))],
+  });
+  const drop = pressureDrop.figure(
+    line.name,
+    {
+      flow,
+      density,
+      viscosity: input(exactly('viscosity', duty.suctionViscosity)),
+      bore,
+      length: computed(inAll),
+    },
+    options,
+  );
+  const velocity = lineVelocity.figure(line.name, { flow, density, bore }).quantity?.low;
+  if (velocity === undefined || !drop.quantity) return null;
+  const loss = saturationLoss.figure(
+    line.name,
+    {
+      refrigerant: named(plan.system.refrigerant.after ?? ''),
+      temperature: input(exactly('temperature', evaporatingOf(plan))),
+      drop: computed(drop),
+    },
+    options,
+  ).quantity;
+  return { loss: loss?.low ?? null, velocity, load: loads.full };
+}
