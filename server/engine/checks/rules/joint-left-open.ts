@@ -35,12 +35,16 @@ export const jointLeftOpen = defineCheck({
       for (const event of entry.events) {
         const stage = stageOf(event);
         if (!stage) continue;
+        let once = false;
         for (const space of reached(event, entry.before)) {
           for (const [cause, ends] of byCause(entry.before, space)) {
             const root = rootOf(entry.before, ends) ?? cause;
             if (told.has(root)) continue;
             told.add(root);
             told.add(cause);
+            // Power that comes too early is one mistake, however many joints are open by then.
+            if (once) continue;
+            once = event.type === 'powers';
             whole.report(entry, {
               message: (say) =>
                 `${list(whole, entry.before, ends)} still open when ${stage.when}: ${cause ? `${say.step(cause)} opened ${ends.length > 1 ? 'them' : 'it'}` : `${ends.length > 1 ? 'they were' : 'it was'} never made up`}.`,

@@ -1,22 +1,24 @@
-import type { Space } from '../../circuit/spaces';
-import type { Plant } from '../../circuit/state';
-import type { Severity } from '../../finding';
-import { defineCheck, type RelatedTo, type Say } from '../define';
-import { endName, heldBy, isDrier, openedBy, touchedSpaces } from '../plant';
+import type { Step } from '../../plan/step';
+import { minute } from '../../reference/table-units';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type Whole } from '../define';
+import { type Left, unattended, waiting } from '../left-behind';
+import { edits } from '../support';
 
 /** The circuit as it stands when the crew goes away, or waits at a hold. */
 export const leftUnattended = defineCheck({
   name: 'left-unattended',
   severity: 'warning',
-  title: 'The circuit is left open, wet, under an unproven vacuum, or open with the power on',
+  title: 'The circuit is left open, wet, under pressure or vacuum, or open with the power on',
   acceptable: true,
   reads: 'state',
   ground: 'practice',
   yieldsTo: ['work-without-lock-out', 'joint-left-open', 'flush-not-purged', 'wet-with-solvent', 'decay-test-missing'],
   meaning:
-    'When the crew leaves before a visit or at the end of one, a kept or new part stands open to the air, wet with solvent, or under a vacuum that nobody has proved; or the circuit is open with the power on, which is looked at by every hold, too, and is an error. Caps, plugs and pinched ends shut; a stand test and a holding charge of nitrogen are fine.',
-  why: 'Over night a line draws in water and dirt, solvent creeps, a drier fills with moisture, and somebody who was not there switches on.',
-  source: 'common practice (handbook 2.1, 5.3, 8.2); power: 29 CFR 1910.147 (handbook 11)',
+    'When the crew leaves before a visit or at the end of one, a kept or new part stands open to the air, wet with solvent, under a vacuum that nobody has proved or under nitrogen that is no stand test; liquid is shut in between two valves; something of the running machine is out of action; or a torch was used less than half an hour before. By every hold, too, it is looked at whether the circuit is open with the power on, whether liquid is shut in (both are errors), and whether a new drier stands open. Caps, plugs and pinched ends shut; a stand test and a holding charge of nitrogen are fine.',
+  why: 'Over night a line draws in water and dirt, solvent creeps, a drier fills with moisture, shut-in liquid bursts its pipe as it warms, an ember becomes a fire, and somebody who was not there switches on.',
+  source:
+    'common practice (handbook 2.1, 5.3, 8.2); power: 29 CFR 1910.147 (handbook 11); half an hour of fire watch: 29 CFR 1910.252(a)(2)(iii)(B), from memory; holding charge up to 30 psig: common practice, no source',
   wrong: {
     base: 'split',
     instead: [
@@ -41,102 +43,77 @@ export const leftUnattended = defineCheck({
     const { entries } = whole;
     entries.forEach((entry, at) => {
       if (entry.slot.step.word.word === 'hold') {
-        const live = entry.after.power === 'on' ? leftOpen(entry.after)[0] : undefined;
-        if (live) whole.report(entry, { ...powered(entry.after, live), slot: 'what' });
+        const waits = waiting(entry.after);
+        const lines = waits?.lines;
+        if (waits)
+          whole.report(entry, {
+            ...waits,
+            slot: 'what',
+            fixes: lines
+              ? [
+                  {
+                    title: `Before the hold: ${lines.join(', ')}`,
+                    edits: (mend) => edits(mend.insertBefore(entry.slot.step, ...lines)),
+                  },
+                ]
+              : [],
+          });
       }
       const earlier = entries[at - 1];
       if (!earlier) return;
-      const visit = entry.slot.within.find((step) => step.word.word === 'visit');
-      const last = earlier.slot.within.find((step) => step.word.word === 'visit');
+      const visit = visitOf(entry);
+      const last = visitOf(earlier);
       // Whoever goes away leaves what stands before the first step of a visit, and after the last one of it.
       const apart = visit === last ? undefined : (visit ?? last);
       if (!apart) return;
-      const left = looked(earlier.after);
+      const left = unattended(earlier.after) ?? justBrazed(whole, at);
       if (!left) return;
-      const { related, ...report } = left;
+      const { related, lines, ...report } = left;
       whole.reportAt(
         apart.bound,
         apart.bound.spans['title'] ?? { from: 0, to: apart.word.word.length },
-        { ...report, root: left.root ?? apart, related: related ?? [] },
+        {
+          ...report,
+          root: left.root ?? apart,
+          related: related ?? [],
+          fixes: lines
+            ? [
+                {
+                  title: `Before anybody goes: ${lines.join(', ')}`,
+                  edits: (mend) => edits(mend.insertAfter(earlier.slot.step, ...lines)),
+                },
+              ]
+            : [],
+        },
         apart.file,
       );
     });
   },
 });
 
-interface Left {
-  readonly message: string | ((say: Say) => string);
-  readonly severity: Severity;
-  readonly root: unknown;
-  readonly concerns: readonly number[];
-  readonly related?: readonly RelatedTo[];
-}
-
-/** What the crew must not leave, the gravest first. */
-function looked(plant: Plant): Left | null {
-  const open = leftOpen(plant);
-  const [first] = open;
-  if (first && plant.power === 'on') return powered(plant, first);
-  if (first) {
-    const [opening] = first.openings;
-    const cause = opening ? openedBy(plant, opening.end) : null;
-    const drier = first.parts.find(
-      (index) => isDrier(plant.graph.parts[index]!) && plant.parts[index]!.mounted === 'new',
-    );
-    return {
-      message: (say) =>
-        `${say.parts(first.parts)} ${first.parts.length > 1 ? 'are' : 'is'} left open to the air at ${endName(plant.graph, opening!.end)} while nobody is there${drier === undefined ? '' : `, and ${say.part(drier)} takes up its water`}: cap every end.`,
-      severity: 'warning',
-      root: cause,
-      concerns: open.flatMap((space) => space.parts),
-      ...(cause && { related: [{ cause, message: 'it was opened here' }] }),
-    };
-  }
-  const closed = touchedSpaces(plant).filter((space) => !goes(plant, space));
-  for (const space of closed) {
-    const wet = space.parts.find((index) => plant.parts[index]!.wet !== null);
-    if (wet !== undefined)
-      return {
-        message: (say) => `${say.part(wet)} is left wet with solvent while nobody is there: purge it dry first.`,
-        severity: 'warning',
-        root: plant.parts[wet]!.wet,
-        concerns: [wet],
-        related: [{ cause: plant.parts[wet]!.wet, message: 'the solvent came in here' }],
-      };
-    const held = heldBy(plant, space);
-    if (held.gas === 'vacuum' && space.parts.some((index) => plant.parts[index]!.decayTested === null))
+/** A torch was used so shortly before the crew goes that nobody is there to see it smoulder. */
+function justBrazed(whole: Whole, leaving: number): Left | null {
+  const { entries } = whole;
+  let since = 0;
+  for (let at = leaving - 1; at >= 0 && since < fireWatch; at--) {
+    const entry = entries[at]!;
+    if (visitOf(entry) !== visitOf(entries[leaving - 1]!)) return null;
+    if (entry.events.some((event) => event.type === 'joins' && event.torch))
       return {
         message: (say) =>
-          `${say.parts(space.parts)} ${space.parts.length > 1 ? 'are' : 'is'} left under a vacuum that no decay test has proved: break it with nitrogen, or prove it before anybody goes.`,
+          `Everybody goes less than half an hour after the torch of ${say.step(entry.cause)}: watch for fire first.`,
         severity: 'warning',
-        root: held.since,
-        concerns: space.parts,
-        related: [{ cause: held.since, message: 'it was pumped down here' }],
+        root: entry.slot.step,
+        concerns: entry.events.flatMap((event) => (event.type === 'joins' ? [event.part] : [])),
+        related: [{ cause: entry.cause, message: 'the torch was used here' }],
+        lines: ['watch hot-work for 30 min'],
       };
+    const time = whole.view.takeOff.time.steps.get(entry);
+    since += (time?.work.low ?? 0) + (time?.wait.low ?? 0);
   }
   return null;
 }
 
-const powered = (plant: Plant, space: Space): Left => ({
-  message: (say) =>
-    `${say.parts(space.parts)} ${space.parts.length > 1 ? 'stand' : 'stands'} open with the power on: lock it out.`,
-  severity: 'error',
-  root: plant.powerBy ?? plant.graph,
-  concerns: space.parts,
-});
-
-/** Spaces that stand open, of parts that stay in the plant. The mouth of a shut valve is a stub, not an open circuit. */
-const leftOpen = (plant: Plant): readonly Space[] =>
-  touchedSpaces(plant).filter(
-    (space) =>
-      space.openings.length > 0 &&
-      !goes(plant, space) &&
-      space.parts.some((index) => plant.graph.parts[index]!.kind.shuts === undefined),
-  );
-
-/** Old equipment that is taken away, or is about to be. */
-const goes = (plant: Plant, space: Space): boolean =>
-  space.parts.every((index) => {
-    const { standing } = plant.graph.parts[index]!;
-    return plant.parts[index]!.mounted === 'old' && (standing === 'new' || standing === 'removed');
-  });
+/** s. */
+const fireWatch = 30 * minute;
+const visitOf = (entry: Entry): Step | undefined => entry.slot.within.find((step) => step.word.word === 'visit');

@@ -1,0 +1,187 @@
+import type { Part } from '../circuit/graph';
+import { isLine } from '../circuit/kinds';
+import type { Space } from '../circuit/spaces';
+import type { Plant } from '../circuit/state';
+import type { Severity } from '../finding';
+import { exactly, show } from '../quantity';
+import { psi } from '../reference/table-units';
+import type { RelatedTo, Say } from './define';
+import { endName, heldBy, isDrier, openedBy, touched, touchedSpaces } from './plant';
+
+/** What a circuit must not be left with when the work waits, and when everybody goes. */
+
+/** What stands as nobody may leave it. */
+export interface Left {
+  readonly message: string | ((say: Say) => string);
+  readonly severity: Severity;
+  readonly root: unknown;
+  readonly concerns: readonly number[];
+  readonly related?: readonly RelatedTo[];
+  /** Steps that put it right before anybody goes. */
+  readonly lines?: readonly string[];
+}
+
+/** What must not stand so even while somebody waits beside it, the gravest first. */
+export function waiting(plant: Plant): Left | null {
+  const open = leftOpen(plant);
+  const [first] = open;
+  if (first && plant.power === 'on') return powered(plant, first);
+  const liquid = liquidShutIn(plant);
+  if (liquid) return liquid;
+  for (const space of open) {
+    const drier = space.parts.find(
+      (index) => isDrier(plant.graph.parts[index]!) && plant.parts[index]!.mounted === 'new',
+    );
+    if (drier === undefined) continue;
+    const cause = openedBy(plant, space.openings[0]!.end);
+    return {
+      message: (say) =>
+        `${say.part(drier)} stands open to the air while the work waits, and takes up its water: fit it after the hold, or cap the line.`,
+      severity: 'warning',
+      root: cause ?? drier,
+      concerns: space.parts,
+      ...(cause && { related: [{ cause, message: 'the line was opened here' }] }),
+    };
+  }
+  return null;
+}
+
+/** What the crew must not leave, the gravest first. */
+export function unattended(plant: Plant): Left | null {
+  const open = leftOpen(plant);
+  const [first] = open;
+  if (first && plant.power === 'on') return powered(plant, first);
+  const liquid = liquidShutIn(plant);
+  if (liquid) return liquid;
+  if (first) {
+    const [opening] = first.openings;
+    const cause = opening ? openedBy(plant, opening.end) : null;
+    const drier = first.parts.find(
+      (index) => isDrier(plant.graph.parts[index]!) && plant.parts[index]!.mounted === 'new',
+    );
+    return {
+      message: (say) =>
+        `${say.parts(first.parts)} ${first.parts.length > 1 ? 'are' : 'is'} left open to the air at ${endName(plant.graph, opening!.end)} while nobody is there${drier === undefined ? '' : `, and ${say.part(drier)} takes up its water`}: cap every end.`,
+      severity: 'warning',
+      root: cause,
+      concerns: open.flatMap((space) => space.parts),
+      ...(cause && { related: [{ cause, message: 'it was opened here' }] }),
+    };
+  }
+  const closed = touchedSpaces(plant).filter((space) => !goes(plant, space));
+  for (const space of closed) {
+    const wet = space.parts.find((index) => plant.parts[index]!.wet !== null);
+    if (wet !== undefined)
+      return {
+        message: (say) => `${say.part(wet)} is left wet with solvent while nobody is there: purge it dry first.`,
+        severity: 'warning',
+        root: plant.parts[wet]!.wet,
+        concerns: [wet],
+        related: [{ cause: plant.parts[wet]!.wet, message: 'the solvent came in here' }],
+      };
+    const held = heldBy(plant, space);
+    if (held.gas === 'vacuum' && space.parts.some((index) => plant.parts[index]!.decayTested === null))
+      return {
+        message: (say) =>
+          `${say.parts(space.parts)} ${space.parts.length > 1 ? 'are' : 'is'} left under a vacuum that no decay test has proved: break it with nitrogen, or prove it before anybody goes.`,
+        severity: 'warning',
+        root: held.since,
+        concerns: space.parts,
+        related: [{ cause: held.since, message: 'it was pumped down here' }],
+        lines: ['decay-test system for 15 min, rise at most 300 micron'],
+      };
+    const test = space.parts.some((index) => plant.parts[index]!.tested?.by === held.since);
+    if (held.gas === 'nitrogen' && !test && held.high > plant.atmosphere + holdingCharge)
+      return {
+        message: (say) =>
+          `${say.parts(space.parts)} ${space.parts.length > 1 ? 'are' : 'is'} left under nitrogen at ${level(plant, held.high)} that is no stand test: let it down to a holding charge.`,
+        severity: 'warning',
+        root: held.since,
+        concerns: space.parts,
+        related: held.since ? [{ cause: held.since, message: 'it was let in here' }] : [],
+        lines: ['release nitrogen to 10 psig outdoors'],
+      };
+  }
+  return plant.power === 'on' && plant.running ? outOfAction(plant) : null;
+}
+
+/** What a line is left with over night to keep air out; more is a test or a mistake. Pa over the atmosphere. */
+const holdingCharge = 31 * psi;
+
+const level = (plant: Plant, pressure: number): string =>
+  show(exactly('pressure', pressure), { level: 'gauge', atmosphere: plant.atmosphere });
+
+/** Liquid between shut valves in nothing but pipe: it has no room to grow as it warms. */
+function liquidShutIn(plant: Plant): Left | null {
+  if (plant.marks.has('pump-down')) return null;
+  for (const space of touchedSpaces(plant)) {
+    if (space.openings.length > 0 || !space.parts.every((index) => isFullOfLiquid(plant.graph.parts[index]!))) continue;
+    const held = heldBy(plant, space);
+    const line = space.parts.find((index) => isLine(plant.graph.parts[index]!.kind));
+    if (held.gas !== 'refrigerant' || !held.liquid || line === undefined) continue;
+    return {
+      message: (say) =>
+        `${say.part(line)} is shut in full of liquid ${held.refrigerant ?? 'refrigerant'}, with no room to grow as it warms: open a valve at one end, or recover it.`,
+      severity: 'error',
+      root: `liquid ${line}`,
+      concerns: space.parts,
+      related: [{ part: line, message: 'this line' }],
+    };
+  }
+  return null;
+}
+
+const isFullOfLiquid = (part: Part): boolean =>
+  part.kind.kind === 'liquid-line' ||
+  (part.highSide && ['drier', 'valve', 'fitting', 'metering'].includes(part.kind.group));
+
+/** A valve held open, an alarm or a switch put out of action, on a machine that runs with nobody there. */
+function outOfAction(plant: Plant): Left | null {
+  const [bypassed] = plant.bypassed;
+  if (bypassed)
+    return {
+      message: `${bypassed[0]} is out of action while the machine runs and nobody is there: restore it before anybody goes.`,
+      severity: 'warning',
+      root: bypassed[0],
+      concerns: [],
+      related: [{ cause: bypassed[1], message: 'it was put out of action here' }],
+      lines: [`restore ${bypassed[0]}`],
+    };
+  const held = plant.graph.parts.find(
+    (part) => touched(plant.graph, part.index) && plant.parts[part.index]!.heldBy !== null,
+  );
+  if (!held) return null;
+  return {
+    message: `${held.name} is held open by ${plant.parts[held.index]!.heldBy} while the machine runs and nobody is there: return it to control first.`,
+    severity: 'warning',
+    root: `held ${held.index}`,
+    concerns: [held.index],
+    related: [{ part: held.index, message: 'this valve' }],
+    lines: [`return ${held.name} to control`],
+  };
+}
+
+const powered = (plant: Plant, space: Space): Left => ({
+  message: (say) =>
+    `${say.parts(space.parts)} ${space.parts.length > 1 ? 'stand' : 'stands'} open with the power on: lock it out.`,
+  severity: 'error',
+  root: plant.powerBy ?? plant.graph,
+  concerns: space.parts,
+  lines: ['lock-out power'],
+});
+
+/** Spaces that stand open, of parts that stay in the plant. The mouth of a shut valve is a stub, not an open circuit. */
+const leftOpen = (plant: Plant): readonly Space[] =>
+  touchedSpaces(plant).filter(
+    (space) =>
+      space.openings.length > 0 &&
+      !goes(plant, space) &&
+      space.parts.some((index) => plant.graph.parts[index]!.kind.shuts === undefined),
+  );
+
+/** Old equipment that is taken away, or is about to be. */
+const goes = (plant: Plant, space: Space): boolean =>
+  space.parts.every((index) => {
+    const { standing } = plant.graph.parts[index]!;
+    return plant.parts[index]!.mounted === 'old' && (standing === 'new' || standing === 'removed');
+  });
