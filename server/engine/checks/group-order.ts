@@ -6,6 +6,7 @@ import { airflowNotProved } from './rules/airflow-not-proved';
 import { brazingFlowRange } from './rules/brazing-flow';
 import { brazingWithoutNitrogen } from './rules/brazing-without-nitrogen';
 import { burnoutCause } from './rules/burnout-cause';
+import { burntCompressorKept } from './rules/burnt-compressor-kept';
 import { chargeIntoGas } from './rules/charge-into-gas';
 import { chargeStillIn } from './rules/charge-still-in';
 import { closureLeftIn } from './rules/closure-left-in';
@@ -80,6 +81,7 @@ export const orderChecks: readonly Check[] = [
   drierNotRenewed,
   drierBeforeFlush,
   drierOneWay,
+  burntCompressorKept,
   suctionDrierMissing,
   suctionDrierLeftIn,
   accumulatorKept,

@@ -202,6 +202,7 @@ export const newInPlace = (act: Act): Partial<PartState> => ({
   unpurged: null,
   residue: { oil: null, share: 0, acid: false },
   opened: act.cause,
+  setBy: act.cause,
 });
 
 export function close(act: Act, ends: readonly number[], kind: Closure['kind'], opening: number | null): void {

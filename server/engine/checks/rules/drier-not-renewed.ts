@@ -10,7 +10,7 @@ export const drierNotRenewed = defineCheck({
   reads: 'state',
   ground: 'published',
   meaning:
-    'The part of the circuit that the drier stands in was open to the air, and the old drier (or its old cores) is still in at the end.',
+    'The part of the circuit that the drier stands in was open to the air, and the old drier (or its old cores) is in at the end: it was left in, or taken out and put back.',
   why: 'An old drier is full of water and acid; in a fresh oil of the POE kind it gives them back.',
   source: 'a new liquid drier after every opening, fitted last: public service manuals (handbook 4.4)',
   wrong: {
@@ -31,15 +31,20 @@ export const drierNotRenewed = defineCheck({
       // A suction drier of a burnout has a rule of its own; the liquid drier is what must be new.
       if (!drier.highSide && driers.length > 1) continue;
       const state = last.after.parts[drier.index]!;
-      if (state.mounted !== 'old' || state.renewed !== null) continue;
+      if (state.mounted === 'none' || state.renewed !== null) continue;
       const opening = whole.entries.find(
         (entry) => entry.after.parts[drier.index]!.opened !== null && entry.before.parts[drier.index]!.opened === null,
       );
       if (!opening) continue;
       whole.reportPart(drier.index, {
         message: (say) =>
-          `${drier.name} stood open to the air since ${say.step(opening.cause)} and is not renewed: fit a new one last, before the test.`,
-        related: [{ cause: opening.cause, message: 'the circuit was opened here' }],
+          state.setBy
+            ? `${drier.name} is stated ${drier.standing}: ${say.step(state.setBy)} puts the old one back, which stood open to the air. State it new, and fit it last, before the test.`
+            : `${drier.name} stood open to the air since ${say.step(opening.cause)} and is not renewed: fit a new one last, before the test.`,
+        related: [
+          { cause: opening.cause, message: 'the circuit was opened here' },
+          ...(state.setBy ? [{ cause: state.setBy, message: 'the old one is put back here' }] : []),
+        ],
       });
     }
   },

@@ -1,18 +1,19 @@
+import type { Part } from '../../circuit/graph';
+import type { PartState } from '../../circuit/state';
 import { defineCheck, type Whole } from '../define';
-import { touched } from '../plant';
 
 /** The circuit says that a part is new or gone, and no step makes it so. */
 export const partNotAsStated = defineCheck({
   name: 'part-not-as-stated',
   severity: 'warning',
-  title: 'A part stated new or removed stays as it was',
+  title: 'A part ends the job otherwise than the circuit states',
   acceptable: true,
   reads: 'state',
   ground: 'practice',
   yieldsTo: ['joint-left-open'],
   meaning:
-    'The circuit states a part as new, added or removed, and when the plan ends the old one still stands there, or the added one was never fitted.',
-  why: 'The crew brings the part home again; the old one goes on running in a machine that was counted on without it.',
+    'The circuit states a part as new, added, removed or kept, and when the plan ends it is not so: the old one still stands there, the new one was never set in place, what is gone for good is set again, or what stays was changed for new or never put back. A circuit that stays as it is has no new parts.',
+  why: 'The crew brings the part home again, or has none with it; the old one goes on running in a machine that was counted on without it.',
   source: 'common practice',
   wrong: {
     base: 'rack',
@@ -26,22 +27,52 @@ export const partNotAsStated = defineCheck({
     const last = whole.entries.at(-1);
     if (!last || whole.plan.kinds.includes('new')) return;
     for (const part of whole.plan.graph.parts) {
-      if (!touched(whole.plan.graph, part.index)) continue;
-      const { mounted } = last.after.parts[part.index]!;
-      const fault =
-        (part.standing === 'new' && mounted === 'old') || (part.standing === 'added' && never(whole, part.index))
-          ? 'is stated new and no step fits it'
-          : part.standing === 'removed' && mounted === 'old'
-            ? 'is stated removed and no step takes it off'
-            : null;
+      const state = last.after.parts[part.index]!;
+      const fault = faultOf(whole, part, state);
       if (!fault) continue;
+      const { setBy } = state;
       whole.reportPart(part.index, {
-        message: `${part.name} ${fault}: add the step, or state it kept.`,
+        message: (say) => `${part.name} ${fault.is}${fault.by && setBy ? say.step(setBy) : ''}: ${fault.way}.`,
         concerns: [part.index],
+        related: fault.by && setBy ? [{ cause: setBy, message: 'it is set here' }] : [],
       });
     }
   },
 });
+
+interface Fault {
+  readonly is: string;
+  readonly way: string;
+  /** Whether the sentence goes on with the step that set the part. */
+  readonly by?: true;
+}
+
+function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartState): Fault | null {
+  const untouched = whole.plan.graph.circuits[part.circuit]?.untouched ?? false;
+  switch (part.standing) {
+    case 'new':
+      if (mounted === 'new') return null;
+      if (untouched) return { is: 'is stated new in a circuit that stays as it is', way: 'state it kept' };
+      return mounted === 'old'
+        ? { is: 'is stated new and no step fits it', way: 'add the step, or state it kept' }
+        : { is: 'is stated new and is not in place when the plan ends', way: 'add the step that sets it' };
+    case 'added':
+      return never(whole, part.index)
+        ? { is: 'is stated added and no step fits it', way: 'add the step, or leave it out' }
+        : null;
+    case 'removed':
+      if (mounted === 'old')
+        return { is: 'is stated removed and no step takes it off', way: 'add the step, or state it kept' };
+      return mounted === 'new' ? { is: 'is stated removed and set again by ', by: true, way: 'state it new' } : null;
+    case 'kept':
+    case 'reused':
+      if (mounted === 'none')
+        return { is: `is stated ${part.standing} and never put back`, way: 'add the step, or state it removed' };
+      return renewed !== null && renewed === setBy
+        ? { is: `is stated ${part.standing} and changed for a new one by `, by: true, way: 'state it new' }
+        : null;
+  }
+}
 
 /** A piercing valve is added for the job and taken off again; what never stood there was forgotten. */
 const never = (whole: Whole, part: number): boolean =>

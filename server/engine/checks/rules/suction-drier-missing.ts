@@ -12,7 +12,7 @@ export const suctionDrierMissing = defineCheck({
   reads: 'state',
   ground: 'published',
   meaning:
-    'The job is a burnout, and no new filter-drier stands on the suction side. For a mild burnout (clean oil, no acid) accept the finding with that reason.',
+    'The job is a burnout, and no new filter-drier, or new cores, come into the suction side. For a mild burnout (clean oil, no acid) accept the finding with that reason.',
   why: 'Acid and soot that no flush brings out come back with the suction gas and burn the new compressor within weeks.',
   source: 'public service manuals on burnout clean-up (handbook 4.5, 13.4)',
   wrong: {
@@ -27,10 +27,22 @@ export const suctionDrierMissing = defineCheck({
     const kind = statement(whole.plan, 'kind');
     if (!whole.plan.kinds.includes('burnout') || !kind) return;
     const { graph } = whole.plan;
-    const there = graph.parts.some(
-      (part) => isDrier(part) && !part.highSide && touched(graph, part.index) && part.standing !== 'removed',
+    const driers = graph.parts.filter((part) => isDrier(part) && !part.highSide && touched(graph, part.index));
+    // A plan whose steps do not set it is told of the part that no step fits, not of one that is missing.
+    const comes = driers.some(
+      ({ index, standing }) =>
+        standing === 'new' ||
+        standing === 'added' ||
+        whole.entries.some((entry) => entry.after.parts[index]!.renewed !== null),
     );
-    if (there) return;
+    if (comes) return;
+    const [old] = driers;
+    if (old && old.standing !== 'removed') {
+      whole.reportPart(old.index, {
+        message: `After a burnout a new drier belongs into the suction line for the first days, and ${old.name} is an old one that stays or is put back.`,
+      });
+      return;
+    }
     whole.reportAt(kind, wordSpan(kind), {
       message: 'After a burnout a drier belongs into the suction line for the first days, and the circuit has none.',
     });
