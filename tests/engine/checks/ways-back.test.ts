@@ -68,7 +68,7 @@ describe('a way back that suits', () => {
         ],
       ],
     ],
-  ])('%s', (_, instead) => {
+  ] as const)('%s', (_, instead) => {
     expect(findings(...instead)).toEqual([]);
   });
 });
