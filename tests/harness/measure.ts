@@ -1,54 +1,106 @@
 import { locate } from '../../grammar';
-import { editsOf, type LineEdit } from './edits';
-import { workspaceOf } from './mutate';
-import { filesOf, sound } from './plans';
+import type { Finding } from '../../server/engine/finding';
+import type { Step } from '../../server/engine/plan/step';
+import type { Snapshot } from '../../server/engine/snapshot';
+import type { PlanView } from '../../server/engine/view';
+import { editsOf } from './edits';
+import { type Files, filesOf, heldOut, numberOf, sound, workspaceOf } from './plans';
+import { rulingOf } from './rulings';
+import type { LineEdit, Ruling } from './scene';
+import { runOf } from './trade/run';
 
 /** What the checks said of one edit: the names of findings above information, and whether one stands at the right place. */
 export interface Outcome {
   readonly edit: LineEdit;
+  readonly ruling: Ruling;
   readonly heldOut: boolean;
   readonly names: readonly string[];
   readonly rightPlace: boolean;
 }
 
-/** A number from a text, the same on every machine (FNV-1a, 32 bit). */
-export function numberOf(text: string): number {
-  let hash = 0x811c9dc5;
-  for (let k = 0; k < text.length; k++) hash = Math.imul(hash ^ text.charCodeAt(k), 0x01000193) >>> 0;
-  hash ^= hash >>> 15;
-  return Math.imul(hash, 0x2c1b3c6d) >>> 0;
+/** An edit with its ruling, and the workspace as it then stands; the checks have not run on it yet. */
+interface Ruled {
+  readonly edit: LineEdit;
+  readonly ruling: Ruling;
+  readonly snapshot: Snapshot;
+  readonly after: PlanView | undefined;
 }
 
-/** Three plans in ten are kept back, by their names: nobody reads their survivors before the end. */
-export const heldOut = (file: string): boolean => numberOf(`kept back ${file}`) % 10 < 3;
-
-/** Runs one edit in every `share` that is judged harmful or harmless, chosen by its text. */
-export function measure(folders: readonly string[], share: number): readonly Outcome[] {
-  const outcomes: Outcome[] = [];
+/** Rules one edit in every `share`, chosen by its text. */
+export function* ruled(folders: readonly string[], share: number): Generator<Ruled> {
   for (const folder of folders) {
     const files = filesOf(folder);
-    const workspace = workspaceOf(files);
-    for (const path of sound(files)) {
-      const source = files[path]!;
-      for (const edit of editsOf(path, source)) {
-        if (edit.ruling.verdict === 'unclear' || numberOf(`${path} ${edit.operator} ${edit.text}`) % share !== 0)
-          continue;
-        workspace.setFile(path, edit.text);
-        const snapshot = workspace.snapshot();
-        const found = snapshot.findings(path).filter((finding) => finding.severity !== 'information');
-        const lines = edit.text.split('\n');
-        const rightPlace = found.some((finding) =>
-          [finding.at, ...finding.related.map((related) => related.at)].some((place) => {
-            if (place.file !== path) return false;
-            const start = locate(snapshot.file(path)!.tree, new Set([place.item])).get(place.item) ?? 0;
-            const line = edit.text.slice(0, start + place.from).split('\n').length - 1;
-            return edit.touched.includes(line) || edit.ruling.breaks.test(lines[line] ?? '');
-          }),
-        );
-        outcomes.push({ edit, heldOut: heldOut(path), names: found.map((finding) => finding.name), rightPlace });
-      }
-      workspace.setFile(path, source);
-    }
+    for (const plan of sound(files)) yield* ofPlan(files, plan, share);
   }
-  return outcomes;
+}
+
+function* ofPlan(files: Files, plan: string, share: number): Generator<Ruled> {
+  const workspace = workspaceOf(files);
+  const [before] = workspace.snapshot().plans(plan);
+  if (!before) return;
+  const faultsBefore = runOf(before.plan);
+  const standard = before.plan.standard?.file;
+  for (const file of standard ? [plan, standard] : [plan]) {
+    const source = files[file]!;
+    for (const edit of editsOf(plan, file, source)) {
+      if (numberOf(`${plan} ${edit.operator} ${edit.text}`) % share !== 0) continue;
+      workspace.setFile(file, edit.text);
+      for (const missing of workspace.wanted()) workspace.setFile(missing, null);
+      const snapshot = workspace.snapshot();
+      const [after] = snapshot.plans(plan);
+      const plain = { ...edit, operator: edit.operator.replace('standard: ', '') };
+      const faultsAfter = after ? runOf(after.plan) : [];
+      const ruling = rulingOf({ edit: plain, before, after: after ?? null, faultsBefore, faultsAfter });
+      yield { edit, ruling, snapshot, after };
+    }
+    workspace.setFile(file, source);
+  }
+}
+
+/** Runs the checks on what is judged harmful or harmless. */
+export function* measure(folders: readonly string[], share: number): Generator<Outcome> {
+  for (const each of ruled(folders, share)) {
+    const { edit, ruling, snapshot } = each;
+    const files = ruling.verdict === 'unclear' ? [] : [...new Set([edit.plan, edit.file])];
+    const found = files
+      .flatMap((file) => snapshot.findings(file))
+      .filter((finding) => finding.severity !== 'information');
+    const names = found.map((finding) => finding.name);
+    yield { edit, ruling, heldOut: heldOut(edit.plan), names, rightPlace: standsRight(found, each) };
+  }
+}
+
+/** Whether a finding, or a place that it names, is at the touched line, at a step that the ruling names, or at its part. */
+function standsRight(found: readonly Finding[], { edit, ruling, snapshot, after }: Ruled): boolean {
+  const lines = edit.text.split('\n');
+  const right = new Set(edit.touched.map((line) => `${edit.file}:${line}`));
+  const span = (file: string, item: Step['bound']['item'], whole: boolean): void => {
+    const tree = snapshot.file(file)?.tree;
+    const start = tree && locate(tree, new Set([item])).get(item);
+    if (start === undefined) return;
+    const text = snapshot.file(file)!.text;
+    const from = text.slice(0, start).split('\n').length - 1;
+    const to = whole ? text.slice(0, start + item.length).split('\n').length - 1 : from;
+    for (let line = from; line <= to; line++) right.add(`${file}:${line}`);
+  };
+  for (const step of new Set(ruling.steps)) span(step.file, step.bound.item, step.children.length === 0);
+  if (after)
+    for (const part of new Set(ruling.parts)) {
+      const bound = after.plan.partStatements[part];
+      if (bound) span(after.plan.file, bound.item, true);
+    }
+  for (const [k, line] of lines.entries()) if (ruling.lines?.test(line)) right.add(`${edit.file}:${k}`);
+  return found.some((finding) =>
+    [finding.at, ...finding.related.map((related) => related.at)].some((place) => {
+      const tree = snapshot.file(place.file)?.tree;
+      const start = tree && locate(tree, new Set([place.item])).get(place.item);
+      if (start === undefined) return false;
+      const line =
+        snapshot
+          .file(place.file)!
+          .text.slice(0, start + place.from)
+          .split('\n').length - 1;
+      return right.has(`${place.file}:${line}`);
+    }),
+  );
 }

@@ -1,6 +1,0 @@
-export interface ClauseEdit {
-  readonly slot: string;
-  readonly was: string;
-  readonly by: string;
-  readonly text: string;
-}

@@ -1,0 +1,146 @@
+import { movedPast } from './pair-rulings';
+import { harmful, harmless, type Line, type Ruling, type Scene, unclear } from './scene';
+
+/** Rulings on what breaks no rule that the model knows. */
+export function leftAlone(scene: Scene): Ruling {
+  const { edit, before, after } = scene;
+  const step = edit.steps[edit.at];
+  if (!step || !after) return unclear('No ruling.');
+  if (edit.operator === 'delete') return leftOut(step, scene);
+  if (edit.operator === 'duplicate')
+    return /^(change|change-oil|run|sample|pinch-off|remove-cores|charge|adjust|add-oil|start|bench-flush|back-flush|drain)$/.test(
+      step.verb,
+    )
+      ? unclear('A second time may be wanted, or may have nothing to act on.')
+      : harmless('Doing it twice costs time and harms nothing: information at most.');
+  if (edit.past.length > 0) return movedPast(step, edit.past, !/^(up|move to start)/.test(edit.operator), before.plan);
+  switch (edit.operator) {
+    case 'near end only':
+    case 'far end only':
+    case 'other end':
+      return /^(disconnect|connect)$/.test(step.verb)
+        ? harmless('Its other end is opened or made by what is done to its neighbour.')
+        : unclear('What the other end needs is settled by what comes after.');
+    case 'drop tool':
+      return harmless('The joint is one without a torch.');
+    case 'drop nitrogen':
+      return unclear('The joint may be one without a torch.');
+    case 'drop first of list':
+    case 'drop last of list':
+      return /^(disconnect|connect|install|place|cut-out|remove)$/.test(step.verb)
+        ? harmless('What is done to its neighbours, or a later step, does it.')
+        : unclear('One thing less.');
+    case 'kept to one line':
+      return before.plan.graph.parts.filter((part) => part.kind.group === 'line' && part.standing === 'kept').length ===
+        1
+        ? harmless('There is only that line.')
+        : unclear('The others may need it, or not.');
+    case 'system to one part':
+      return harmless('What hangs together is emptied and proved together.');
+    default:
+      return unclear('No rule of the trade that words and model settle.');
+  }
+}
+
+function leftOut(step: Line, { edit, before: { plan } }: Scene): Ruling {
+  const kinds = plan.kinds;
+  const conversion = kinds.includes('conversion');
+  const burnout = kinds.includes('burnout');
+  const changes =
+    plan.system.refrigerant.after !== null && plan.system.refrigerant.after !== plan.system.refrigerant.before;
+  const others = edit.steps.filter((each) => each !== step && each.verb === step.verb);
+  const beforeIt = edit.steps.slice(0, edit.at);
+  const later = edit.steps.slice(edit.at + 1);
+  switch (step.verb) {
+    case 'survey':
+    case 'photo':
+    case 'notify':
+    case 'tag':
+    case 'untag':
+    case 'note':
+    case 'move-product':
+    case 'unwrap':
+    case 'blow-out':
+      return harmless('Printed, or a habit that sound jobs do without.');
+    case 'read':
+      if (/pressure-drop/.test(step.plain) && burnout)
+        return harmful("Nobody sees the suction drier's drop after a burnout (4.5).", /visit|suction-drier|start/);
+      return /at most|at least/.test(step.plain)
+        ? unclear('Some follow it up otherwise.')
+        : harmless('A reading that nothing hangs on.');
+    case 'break-vacuum':
+      return beforeIt.some((each) => each.verb === 'evacuate') && later.some((each) => each.verb === 'evacuate')
+        ? harmless('A break between two pulls is good practice, not a must (8.2).')
+        : unclear('Air is sucked in at the first opening, or it was at zero.');
+    case 'evacuate':
+      return later.some((each) => each.verb === 'evacuate')
+        ? harmless('The first pulls of several are good practice, not a must (8.2).')
+        : unclear('Another may serve.');
+    case 'pressure-test':
+      return edit.at > 0 && beforeIt.some((each) => each.verb === 'pressure-test')
+        ? harmless('A stage between; others prove it.')
+        : unclear('The first, low stage: some soap on the way up.');
+    case 'disconnect':
+    case 'cut-out':
+    case 'remove':
+      return harmless('What is done to its neighbours, or the setting of the new one, takes it off.');
+    case 'connect':
+    case 'install':
+    case 'place':
+      return harmless('Its joints are made with those of its neighbours.');
+    case 'stop':
+      return later.some((each) => /^lock-out power/.test(each.plain))
+        ? harmless('The lock-out stops it.')
+        : unclear('Hangs on what follows.');
+    case 'energise':
+      return /for/.test(step.plain)
+        ? harmful('The crankcase heater stays cold before the start (13.1: 12 h and more).', /start|restore/)
+        : unclear('Power may be there.');
+    case 'label':
+      return changes && others.length === 0
+        ? harmful(
+            'The next crew does not know what is in it (13.1 label; 13.3).',
+            /label|charge|start|kind|refrigerant/,
+          )
+        : unclear('The plate still holds.');
+    case 'hold':
+      if (burnout && /cause/i.test(step.plain))
+        return harmful(
+          'The cause of the burnout is not found before the new compressor runs (13.4).',
+          /start|restore|place|burnout/,
+        );
+      return unclear('Who looks, and when, is for the shop.');
+    case 'reset':
+      return conversion
+        ? harmful('Controls stay set for the old refrigerant (9.3, 13.3).', /start|adjust|conversion/)
+        : unclear('They may stand as they were.');
+    case 'renew':
+      return conversion && changes && /seals/.test(step.plain)
+        ? harmful('Old seals shrink in the new refrigerant (13.3).', /charge|conversion|pressure-test/)
+        : unclear('They may be sound.');
+    case 'clean':
+      return conversion || burnout
+        ? harmful('Strainers fill after a conversion or a burnout (floor list; 4.1).', /visit|start|conversion|burnout/)
+        : unclear('They may be clean.');
+    case 'change-oil':
+      return conversion
+        ? harmful('The old oil stays (4.2, 4.3).', /repeat|charge|recover|oil|run|sample/)
+        : unclear('The oil may stay.');
+    case 'run':
+      return conversion
+        ? harmful('Oil changed with no running between (4.3).', /change-oil|repeat|sample/)
+        : unclear('It runs anyway.');
+    case 'acid-test':
+      return burnout && beforeIt.some((each) => each.verb === 'start')
+        ? others.length > 1
+          ? unclear('Another test serves.')
+          : harmful('No acid test after a burnout (4.5).', /visit|start/)
+        : unclear('A look before.');
+    case 'drain':
+      return later.some((each) => each.verb === 'flush') && others.length === 0
+        ? harmful('Solvent stands in the trap (5.2; floor list).', /flush|trap|purge/)
+        : unclear('Not flushed, or drained again.');
+    default:
+      return unclear('Hangs on law, house rules or the kind of job.');
+  }
+}

@@ -1,0 +1,88 @@
+import type { Plan } from '../../server/engine/plan/plan';
+import { harmful, harmless, type Line, type Ruling, unclear } from './scene';
+
+/** Words that only print; when they are said is for the author. */
+export const printed = /^(photo|notify|note|tag|untag|move-product|survey|weigh)$/;
+const late = /^(record|label|leak-check|photo|notify|untag)$/;
+const torch = /^(connect|install)$/;
+const ofLines =
+  /^(crimp|choke|tape|flush|purge|blow-out|pull-swab|trim|take-off|unplug|inspect|uncap|cap|drain|bench-flush|back-flush)$/;
+/** Verbs that the rulings' own model knows: what it finds no fault in may stand either way, but for the pairs below. */
+const modelled =
+  /^(lock-out|restore|recover|prove-zero|break-vacuum|disconnect|cut-out|remove|place|install|connect|release|open|close|return|trim|take-off|unplug|crimp|choke|tape|cap|uncap|flare|bypass|stop|inspect|energise|start|blow-out|purge|flush|pull-swab|decay-test|pressure-test|evacuate|charge|change|renew|pump-down|read|adjust)$/;
+
+/** What is said of two steps of which `first` came before `second` and now comes after it; null where nothing is known. */
+function pair(first: Line, second: Line, plan: Plan): Ruling {
+  const is = (a: RegExp, b: RegExp): boolean => a.test(first.plain) && b.test(second.plain);
+  if (is(/^charge\b/, /^(start|adjust charge)\b/))
+    return harmful(
+      'Started or adjusted before the charge is weighed in (13.2).',
+      /^\s*([\w-]+: )?(start|adjust|charge)\b/,
+    );
+  if (is(/^prove-airflow/, /^adjust charge/))
+    return harmful('Adjusted before the airflow is proved (9.2; floor list).', /adjust|prove-airflow/);
+  if (is(/^restore power/, /^prove-airflow/))
+    return harmful('No fan runs while power is locked out (13.1).', /prove-airflow|restore/);
+  if (is(/^check (rotation|water)/, /^start/))
+    return harmful('Started before it was looked at (13.1 start-up).', /start|check/);
+  if (is(/^energise .* for /, /^start/))
+    return harmful('Started on a cold crankcase (13.1: 12 h and more).', /start|energise/);
+  if (is(/^wrap/, torch)) return harmful('The torch comes before the wet rags (13.1 braze).', /wrap|install|connect/);
+  if (is(torch, /^unwrap/))
+    return harmful('The rags are off before the torch is lit (13.1 braze).', /wrap|install|connect/);
+  if (is(/^bypass .*(transducers|relief)/, /^pressure-test/) || is(/^pressure-test/, /^restore .*(transducers|relief)/))
+    return harmful(
+      'Relief valves and transducers stand under the test (7.1: isolate).',
+      /bypass|restore|pressure-test/,
+    );
+  if (is(/^reset/, /^(start|adjust)/) && plan.kinds.includes('conversion'))
+    return harmful('Runs on settings for the old refrigerant (13.3).', /reset|start|adjust/);
+  if (is(/^hold .*(cloth|swab|clean|white)/i, /^(connect|place|install)/))
+    return harmful(
+      'Closed before the lines were seen clean (13.1 inspect before fitting).',
+      /hold|connect|place|install/,
+    );
+  if (is(/^hold .*cause/i, /^start/))
+    return harmful('The cause of the burnout is not found before it runs (13.4).', /hold|start/);
+  if (is(/^drain .*trap/, /^flush/)) return harmful('Solvent on what stands in the trap (5.2).', /drain|flush/);
+
+  if (first.verb === second.verb && /^(pressure-test|evacuate|adjust|change-oil|hold|acid-test)$/.test(first.verb))
+    return unclear('Stages of one proof.');
+  if (is(ofLines, /^(place|install)/) || is(/^(place|install)/, ofLines))
+    return unclear('The new part may be in the way of the cleaning, or not.');
+  if (second.verb === 'install' && /drier/.test(second.plain) && !printed.test(first.verb))
+    return unclear('The drier is open longer (13.1: last).');
+  if (is(/^evacuate/, /^break-vacuum/) || is(/^break-vacuum/, /^evacuate/))
+    return unclear('Pulls and breaks in another order.');
+  if (printed.test(first.verb) || printed.test(second.verb)) return harmless('One of them only prints.');
+  if (late.test(first.verb)) return harmless('May as well be done later.');
+  if (
+    /^(prove-airflow|check|wrap|unwrap|reset|watch|change pump-oil|sample|pull-swab|hold .*cause)/i.test(first.plain) &&
+    (modelled.test(second.verb) || late.test(second.verb)) &&
+    !/^watch/.test(first.plain)
+  )
+    return harmless('Neither needs the other.');
+  if (
+    /^(prove-airflow|check|wrap|unwrap|reset|change pump-oil)/.test(second.plain) &&
+    modelled.test(first.verb) &&
+    first.verb !== 'start'
+  )
+    return harmless('Neither needs the other.');
+  if (modelled.test(first.verb) && modelled.test(second.verb)) return harmless('Neither changes what the other needs.');
+  if (first.verb === 'hold' && /^(trim|take-off|unplug|record|label|leak-check)$/.test(second.verb))
+    return harmless('Neither needs the other.');
+  if (late.test(second.verb) && /^(leak-check|label|record|notify|restore|untag|read|photo)$/.test(first.verb))
+    return harmless('Either may come first.');
+  return unclear('Which comes first hangs on more than the state of the plant.');
+}
+
+/** A step moved past others: harmful if one pair is, harmless if every pair is. */
+export function movedPast(step: Line, past: readonly Line[], down: boolean, plan: Plan): Ruling {
+  const pairs = past.map((each) => (down ? pair(step, each, plan) : pair(each, step, plan)));
+  return (
+    pairs.find((each) => each.verdict === 'harmful') ??
+    pairs.find((each) => each.verdict === 'unclear') ??
+    pairs[0] ??
+    unclear('Past nothing.')
+  );
+}

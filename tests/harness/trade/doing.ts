@@ -1,0 +1,171 @@
+import type { Selector } from '../../../server/engine/plan/selection';
+import type { Step } from '../../../server/engine/plan/step';
+import { purely } from './doing-gas';
+import { joining, opened } from './doing-joints';
+import type { Run } from './run';
+import { partsMeant } from './targets';
+
+/** What a step does to the plant, and what must hold before it. Words that only print do nothing here. */
+export function doStep(run: Run, step: Step): void {
+  const verb = step.word.word;
+  const what = step.values['what'] as readonly Selector[] | undefined;
+  const nouns = (Array.isArray(what) ? what : []).map((each) => each.noun);
+  const parts = Array.isArray(what) ? partsMeant(run.plant, what) : [];
+  if (joining(run, step, verb, parts, nouns)) return;
+  if (purely(run, step, verb, parts, nouns)) return;
+  power(run, step, verb, parts, nouns);
+}
+
+function power(run: Run, step: Step, verb: string, parts: readonly number[], nouns: readonly string[]): void {
+  const { plant } = run;
+  switch (verb) {
+    case 'lock-out':
+      for (const noun of nouns) plant.lockedOut.set(noun, step);
+      if (nouns.includes('power')) {
+        plant.running = false;
+        plant.controls = false;
+      }
+      return;
+    case 'energise':
+      plant.controls = true;
+      return;
+    case 'bypass':
+      for (const noun of nouns) plant.bypassed.set(noun, step);
+      return;
+    case 'restore':
+      for (const noun of nouns) {
+        plant.bypassed.delete(noun);
+        if (noun === 'power') {
+          for (const space of plant.spaces()) {
+            const compressors = plant
+              .partsOf(space)
+              .filter((part) => plant.graph.parts[part]!.kind.kind === 'compressor');
+            const { gas } = plant.ends[space.ends[0]!]!.fill;
+            if (compressors.length > 0 && (gas === 'vacuum' || space.leaks.length > 0))
+              run.report('powered-in-vacuum', run.names(compressors), compressors);
+          }
+          plant.controls = true;
+          plant.lockedOut.clear();
+        }
+        plant.lockedOut.delete(noun);
+      }
+      return;
+    case 'stop':
+      plant.running = false;
+      return;
+    case 'start':
+      start(run);
+      return;
+    case 'run':
+      if (plant.lockedOut.has('power')) run.report('started-locked', 'run');
+      return;
+    case 'adjust':
+    case 'read':
+    case 'sample': {
+      const needs = nouns.filter((noun) =>
+        /charge|superheat|subcooling|pressures|amps|temperature-split|pressure-drop/.test(noun),
+      );
+      if (needs.length > 0 && !plant.running) run.report('read-standing', `${verb} ${needs.join(',')}`);
+      return;
+    }
+    case 'change-oil': {
+      const gone = parts.some(
+        (part) => !['old', 'charge'].includes(plant.ends[plant.graph.parts[part]!.ends[0]!]!.fill.gas),
+      );
+      if (gone || plant.lockedOut.has('power')) run.report('oil-round-late', run.names(parts), parts);
+      return;
+    }
+    case 'inspect':
+      for (const part of parts) plant.parts[part]!.inspected = true;
+      return;
+    case 'check':
+      for (const noun of nouns) plant.done.add(noun);
+      return;
+    case 'renew':
+    case 'change':
+      for (const part of parts) {
+        opened(run, part, plant.graph.parts[part]!.ends);
+        plant.parts[part]!.mounted = plant.graph.parts[part]!.standing === 'new' ? 'new' : plant.parts[part]!.mounted;
+        if (verb === 'change') plant.done.add(`renewed ${part}`);
+        if (plant.graph.parts[part]!.kind.shuts === 'driven') plant.parts[part]!.position = 'shut';
+      }
+      return;
+    case 'remove-cores':
+    case 'replace-cores':
+      for (const part of parts) opened(run, part, plant.graph.parts[part]!.ends, true);
+      return;
+    case 'bench-flush':
+      for (const part of parts)
+        if (plant.parts[part]!.mounted !== 'none') run.report('no-path', run.name(part), [part]);
+      return;
+    case 'open':
+    case 'close':
+    case 'return':
+      valves(run, step, verb, parts, nouns);
+      return;
+    default:
+      return;
+  }
+}
+
+function start(run: Run): void {
+  const { plant } = run;
+  if (plant.lockedOut.has('power')) run.report('started-locked', 'start', [], [plant.lockedOut.get('power')!]);
+  for (const space of plant.spaces()) {
+    const parts = plant.partsOf(space).filter((part) => !plant.untouched(part));
+    const { gas } = plant.ends[space.ends[0]!]!.fill;
+    if (parts.length > 0 && (space.leaks.length > 0 || ['vacuum', 'nitrogen', 'air', 'traces', 'own'].includes(gas)))
+      for (const part of parts) run.report('started-empty', run.name(part), [part]);
+  }
+  for (const [part, step] of plant.shutBy) run.report('started-shut', run.name(part), [part], [step]);
+  plant.running = true;
+}
+
+function valves(run: Run, step: Step, verb: string, parts: readonly number[], nouns: readonly string[]): void {
+  const { plant } = run;
+  const set = (ends: readonly number[], valve: 'open' | 'shut'): void => {
+    for (const end of ends) if (plant.ends[end]!.valve !== null) plant.ends[end]!.valve = valve;
+  };
+  if (nouns.includes('service-valves'))
+    for (const part of plant.graph.parts)
+      if (part.unit !== null || part.kind.kind === 'service-valve') set(part.ends, verb === 'close' ? 'shut' : 'open');
+  for (const part of parts) {
+    const it = plant.graph.parts[part]!;
+    const now = plant.parts[part]!;
+    run.touch([part]);
+    if (now.mounted === 'none') {
+      run.report('not-there', it.name, [part]);
+      continue;
+    }
+    if (nouns.includes('valves') || it.kind.shuts === undefined) set(it.ends, verb === 'close' ? 'shut' : 'open');
+    if (it.kind.shuts === undefined) {
+      if (verb === 'close') plant.shutBy.set(part, step);
+      else plant.shutBy.delete(part);
+      continue;
+    }
+    if (nouns.includes('valves')) continue;
+    if (verb === 'return') {
+      now.position = it.kind.shuts === 'hand' ? 'open' : 'control';
+      plant.heldOpen.delete(part);
+    } else if (verb === 'close') {
+      now.position = 'shut';
+      plant.heldOpen.delete(part);
+      if (it.kind.shuts === 'hand') plant.shutBy.set(part, step);
+    } else {
+      const by = step.values['by'];
+      if (
+        it.kind.shuts !== 'hand' &&
+        it.kind.shuts !== 'direction' &&
+        !plant.controls &&
+        plant.lockedOut.has('power') &&
+        by === undefined
+      ) {
+        run.report('no-power-to-valve', it.name, [part]);
+        continue;
+      }
+      now.position = 'open';
+      plant.shutBy.delete(part);
+      if (by === 'magnet' || by === 'stem') plant.heldOpen.set(part, step);
+    }
+  }
+}
