@@ -85,7 +85,7 @@ describe('steps', () => {
   test('a step of a plan shows its number and its figures with workings and source', async () => {
     const said = await hoverBehind(split, '    break-vacuu');
     expect(said).toMatch(/Step \d+ of \d+/);
-    expect(said).toContain('**Nitrogen to break a vacuum**');
+    expect(said).toContain('**Nitrogen to fill a section**');
     expect(said).toContain('```text');
     expect(said).toContain('Source:');
   });

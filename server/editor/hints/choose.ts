@@ -19,7 +19,6 @@ const atStep: ReadonlyMap<string, Wording> = new Map([
   ['purge-nitrogen', of('nitrogen')],
   ['fill-nitrogen', of('nitrogen')],
   ['brazing-nitrogen', of('nitrogen')],
-  ['vacuum-break-nitrogen', of('nitrogen')],
   ['recovery-level', of('', 'rule: ')],
   ['safe-fill', of('', 'at most ')],
   ['allowed-loss', of('', 'loss at most ')],

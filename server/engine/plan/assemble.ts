@@ -14,8 +14,8 @@ import type { Vocabulary } from './vocabulary';
 export const oilFamilies = ['mineral', 'alkylbenzene', 'POE', 'PVE', 'PAG', 'PAO'] as const;
 const knownRefrigerants = new Set([...refrigerantNames, ...refrigerantFacts.map((each) => each.name)]);
 
-/** Statements of a plan that do not hang on its steps. */
-const ofSteps = new Set(['steps', 'follows', 'change', 'skip', 'replace', 'before', 'after', 'accept']);
+/** Statements of a plan that its head does not hang on. */
+export const ofSteps = new Set(['steps', 'follows', 'change', 'skip', 'replace', 'before', 'after', 'accept']);
 const heads = new WeakMap<
   Bound,
   { readonly statements: readonly Bound[]; readonly seen: readonly Bound[]; readonly head: Head }

@@ -97,13 +97,6 @@ export const dryingPurgeTime = fact(
   'Army TM 9-4120-357-14: at least 30 minutes',
   'published',
 );
-export const vacuumBreakPressure = fact(
-  'pressure',
-  psig(0),
-  psig(3),
-  '0 to 3 psig: common practice, no source',
-  'practice',
-);
 export const vacuumBreakHold = fact(
   'time',
   15 * minute,

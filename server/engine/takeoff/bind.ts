@@ -22,8 +22,10 @@ export interface Resolved {
 }
 
 /** An input as read: somebody's own text as it is, all else in the units and at the atmosphere of the figure. */
-const shownOf = (given: Given, context: Context): string =>
-  given.said === true || given.quantity === null ? given.shown : context.tell(given.quantity);
+const shownOf = (given: Given, spec: InputSpec, context: Context): string =>
+  given.said === true || given.quantity === null
+    ? given.shown
+    : `${context.tell(given.quantity, spec.as)}${given.of === undefined ? '' : ` (${given.of})`}`;
 
 const isNamed = (kind: InputSpec['kind']): boolean => kind === 'refrigerant' || kind === 'word' || kind === 'date';
 
@@ -34,8 +36,8 @@ const outside = (spec: InputSpec, quantity: Quantity, given: Given, context: Con
   const [least, most] = spec.valid ?? [signed ? Number.NEGATIVE_INFINITY : 0, Number.POSITIVE_INFINITY];
   const hair = 1e-9 * Math.max(1, Math.abs(least), Number.isFinite(most) ? Math.abs(most) : 0);
   if (quantity.low >= least - hair && quantity.high <= most + hair) return null;
-  const say = (value: number): string => context.say(spec.kind as Kind, value);
-  const shown = shownOf(given, context);
+  const say = (value: number): string => context.say(spec.kind as Kind, value, spec.as);
+  const shown = shownOf(given, spec, context);
   if (!Number.isFinite(most))
     return `The ${spec.title} of ${shown} is below ${say(least)}, the least for which this relation holds.`;
   return `The ${spec.title} of ${shown} lies outside ${say(least)} to ${say(most)}, for which this relation holds.`;
@@ -92,7 +94,7 @@ export const resolve = (
     inputs[key] = {
       quantity: one.quantity,
       get shown() {
-        return shownOf(one, context);
+        return shownOf(one, spec, context);
       },
       from: one.from,
     };
@@ -132,7 +134,7 @@ export const resolve = (
     else if (spec.default !== undefined && one?.missing === undefined) {
       const { source, confidence } = spec.default;
       const quantity = onSite(spec.default.quantity, context.atmosphere);
-      const shown = context.tell(quantity);
+      const shown = context.tell(quantity, spec.as);
       inputs[key] = { quantity, shown, from: 'default' };
       values[key] = quantity;
       notes.push(`The ${spec.title} is not stated; ${shown} is taken (${source}).`);

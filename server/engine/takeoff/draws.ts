@@ -5,11 +5,19 @@ import type { Figure } from './figure';
 /** What a step takes out of the van, or brings back to it. */
 export type Draw =
   | { readonly of: 'nitrogen'; readonly volume: Quantity; readonly least: number | null; readonly figure: Figure }
-  | { readonly of: 'solvent'; readonly volume: Quantity; readonly solvent: string; readonly figure: Figure }
+  | {
+      readonly of: 'solvent';
+      readonly volume: Quantity;
+      readonly solvent: string /** The line, by its index. */;
+      readonly line: number;
+      readonly figure: Figure;
+    }
   | {
       readonly of: 'recovery';
       readonly refrigerant: string;
-      /** Null where the plan does not say how much comes out of that section. */
+      /** Whether the charge itself comes out with it: how much that is follows from what was charged and recovered before. */
+      readonly whole: boolean;
+      /** What comes out; null where the plan does not say. */
       readonly mass: Quantity | null;
       readonly into: string | null;
     }

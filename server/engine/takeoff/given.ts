@@ -18,6 +18,8 @@ export type InputKind = Kind | 'refrigerant' | 'word' | 'date';
 export interface Given extends Input {
   /** Whether `shown` is somebody's own text; what is not is put into words in the units and at the atmosphere of the figure. */
   readonly said?: true;
+  /** What it is the value of, where the input alone does not tell: stands in brackets behind it. */
+  readonly of?: string;
   readonly missing?: readonly string[];
   /** Why a figure further up is none, where nothing is missing for it. */
   readonly refused?: readonly string[];
@@ -27,10 +29,11 @@ export interface Given extends Input {
 }
 
 /** A quantity as an input: `input(bore, 'reference', '3/8 in ACR')`. */
-export const input = (quantity: Quantity, from: Input['from'] = 'plan', shown?: string): Given =>
+export const input = (quantity: Quantity, from: Input['from'] = 'plan', shown?: string, of?: string): Given =>
   shown === undefined
     ? {
         quantity,
+        ...(of !== undefined && { of }),
         // Most inputs are never read by anybody: they are put into words when they are.
         get shown() {
           return show(quantity);

@@ -6,21 +6,21 @@ import type { Figure } from './figure';
 import { lineAllowance, lineAllowanceInAll } from './figures';
 import { computed, type Given, input, named } from './given';
 import { noted } from './noted';
+import type { FigureOptions } from './relation';
 
 /**
  * What the liquid lines ask beyond the length that the charge includes, the sum first, each line by its own bore behind it.
  * The included length is used up by the longest line first, as makers count the main line before the branches. Empty where
- * the circuit has no liquid line.
+ * the circuit has no liquid line, and where the charge is that of a machine which stays.
  */
-export function lineCharge(
-  plan: Plan,
-  refrigerant: string,
-  options: { readonly atmosphere: number },
-): readonly Figure[] {
+export function lineCharge(plan: Plan, refrigerant: string, options: FigureOptions): readonly Figure[] {
+  const { chargeCovers, lineAllowance: maker } = plan.system;
+  // The charge of a machine that is repaired is that of the whole of it, its lines included, where nothing else is said.
+  const stays = plan.kinds.length > 0 && plan.kinds.every((kind) => kind === 'repair' || kind === 'burnout');
+  if (stays && !chargeCovers && !maker) return [];
   const lines = plan.graph.parts
     .filter((part) => part.kind.kind === 'liquid-line' && part.standing !== 'removed')
     .sort((a, b) => (b.properties.length ?? 0) - (a.properties.length ?? 0));
-  const { chargeCovers, lineAllowance: maker } = plan.system;
   const perLength = maker ? input(maker.quantity, 'plan', maker.amount.literal.text) : undefined;
   const [only] = lines;
   if (!only) return [];
@@ -38,7 +38,7 @@ export function lineCharge(
   const all = lineAllowanceInAll.figure('liquid lines', { lines: each.map((one) => computed(one)) }, options);
   const covered = chargeCovers
     ? `The ${chargeCovers.amount.literal.text} that the charge includes`
-    : `The length that the charge includes is not stated; ${show(exactly('length', includedLength.quantity.low))} (${includedLength.source})`;
+    : `The length that the charge includes is not stated; ${show(exactly('length', includedLength.quantity.low), options)} (${includedLength.source})`;
   const names = lines.map((line) => line.name).join(', ');
   return [noted(all, [`${covered}: used up by the longest line first, in the order ${names}.`]), ...each];
 }
@@ -48,7 +48,7 @@ function ofLine(
   refrigerant: string,
   included: Given | undefined,
   perLength: Given | undefined,
-  options: { readonly atmosphere: number },
+  options: FigureOptions,
 ): Figure {
   const { tube, length } = line.properties;
   return lineAllowance.figure(

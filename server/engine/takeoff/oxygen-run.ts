@@ -6,6 +6,7 @@ import type { Release, StepTakeOff } from './draws';
 import type { Figure } from './figure';
 import { oxygenLeft } from './figures';
 import { input } from './given';
+import { optionsOf } from './options';
 import { timesOf } from './rounds';
 import type { TimeRun } from './time-run';
 
@@ -30,7 +31,7 @@ export function runOxygen(
   const room = plan.site.workSpace;
   let below: Entry | null = null;
   if (!room?.volume || room.open) return { after, below };
-  const options = { atmosphere: plan.site.atmosphere };
+  const options = optionsOf(plan);
   const fresh = oxygenInAir.quantity.low;
   const air = room.ventilation?.quantity.low ?? 0;
   let low = fresh;

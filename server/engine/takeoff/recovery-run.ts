@@ -6,6 +6,7 @@ import type { Entry } from '../walk/walk';
 import type { Counted } from './draws';
 import { cylinderServicePressure, safeFill } from './figures';
 import { named } from './given';
+import { optionsOf } from './options';
 import { brought, fact, factOf, houseFill, pieces } from './stock-data';
 
 /** A recovery cylinder on the job. Weights in kg, net; null where the collar's water capacity is not stated. */
@@ -150,18 +151,19 @@ function unfit(plan: Plan, each: Cylinder, refrigerant: string): string | null {
   if (each.refrigerant !== null && each.refrigerant !== refrigerant)
     return `${each.name} holds ${each.refrigerant}; ${refrigerant} is not mixed into it.`;
   const marked = fact(each.declaration, 'service-pressure', 'pressure', plan)?.quantity?.low;
-  const asked = cylinderServicePressure.figure(
-    each.name,
-    { refrigerant: named(refrigerant) },
-    { atmosphere: plan.site.atmosphere },
-  ).quantity?.low;
+  const asked = cylinderServicePressure.figure(each.name, { refrigerant: named(refrigerant) }, optionsOf(plan)).quantity
+    ?.low;
   if (marked !== undefined && asked !== undefined && marked < asked * (1 - 1e-6))
     return `${each.name} is rated too low for ${refrigerant}.`;
-  const fill = safeFill.figure(each.name, {
-    refrigerant: named(refrigerant),
-    waterCapacity: fact(each.declaration, 'water-capacity', 'mass', plan),
-    fillShare: houseFill(plan),
-  });
+  const fill = safeFill.figure(
+    each.name,
+    {
+      refrigerant: named(refrigerant),
+      waterCapacity: fact(each.declaration, 'water-capacity', 'mass', plan),
+      fillShare: houseFill(plan),
+    },
+    optionsOf(plan),
+  );
   each.most = fill.quantity?.low ?? null;
   // Without the collar's figure the fill is not known; with it, a missing fill means that the rule forbids this gas.
   return fill.quantity || fill.missing.length > 0 ? null : (fill.notes.at(-1) ?? null);

@@ -1,10 +1,11 @@
 import type { Refrigerant } from '../properties';
-import { exactly, type Kind, show, standardAtmosphere } from '../quantity';
+import { exactly, type Kind, type Quantity, show, standardAtmosphere } from '../quantity';
 import { weakest } from '../reference/source';
 import { pound } from '../reference/table-units';
 import { corners, resolve } from './bind';
 import type { Confidence, Figure } from './figure';
 import type { Given } from './given';
+import { canSpeak } from './in-system';
 import type { Context, InputSpec, InputSpecs } from './spec';
 
 type One<S extends InputSpec> = S['kind'] extends 'refrigerant'
@@ -96,21 +97,19 @@ const weightUnit = (kilograms: number): string => (Math.abs(kilograms) < pound ?
 const contextOf = (options: FigureOptions): Context => {
   const atmosphere = options.atmosphere ?? standardAtmosphere;
   const system = options.system ?? 'inch-pound';
+  const tell = (quantity: Quantity, as?: string): string => {
+    const { kind, high } = quantity;
+    const usual = kind === 'mass' ? weightUnit(high) : kind === 'share' && high === 0 ? '%' : undefined;
+    const unit = system === 'si' && kind !== 'share' ? undefined : (as ?? usual);
+    // A gas law counts from absolute zero of pressure in either system.
+    const level = system === 'si' && as === 'psia' ? ({ level: 'absolute' } as const) : {};
+    return show(quantity, { system, atmosphere, digits: 4, ...level, ...(unit !== undefined && { as: unit }) });
+  };
   return {
     atmosphere,
+    tell,
     absolute: (kelvin) => (system === 'si' ? `${kelvin.toFixed(1)} K` : `${(kelvin * 1.8).toFixed(1)} °R`),
-    say: (kind, value, as) => {
-      const unit = system === 'si' ? undefined : (as ?? (kind === 'mass' ? weightUnit(value) : undefined));
-      // A gas law counts from absolute zero of pressure in either system.
-      const level = system === 'si' && as === 'psia' ? ({ level: 'absolute' } as const) : {};
-      return show(exactly(kind, value), {
-        system,
-        atmosphere,
-        digits: 4,
-        ...level,
-        ...(unit !== undefined && { as: unit }),
-      });
-    },
+    say: (kind, value, as) => tell(exactly(kind, value), as),
   };
 };
 
@@ -139,19 +138,23 @@ export const relation = <const I extends InputSpecs>(definition: Definition<I>):
     const make = (
       parts: Pick<Figure, 'quantity' | 'missing' | 'notes' | 'confidence' | 'trust'>,
       workings: () => readonly string[],
-    ): Figure => ({
-      name: definition.name,
-      subject,
-      kind: definition.output,
-      inputs: bound.inputs,
-      formula: definition.formula,
-      sources: [...definition.sources, ...bound.sources],
-      defaults: bound.notes,
-      get workings() {
-        return workings();
-      },
-      ...parts,
-    });
+    ): Figure =>
+      canSpeak(
+        {
+          name: definition.name,
+          subject,
+          kind: definition.output,
+          inputs: bound.inputs,
+          formula: definition.formula,
+          sources: [...definition.sources, ...bound.sources],
+          defaults: bound.notes,
+          get workings() {
+            return workings();
+          },
+          ...parts,
+        },
+        (system) => relation(definition).figure(subject, given, { ...options, system }),
+      );
     const none = (notes: readonly string[]): Figure =>
       make(
         {

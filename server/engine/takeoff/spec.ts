@@ -1,4 +1,4 @@
-import type { Kind } from '../quantity';
+import type { Kind, Quantity } from '../quantity';
 import type { Fact } from '../reference/fact';
 import type { InputKind } from './given';
 
@@ -7,6 +7,8 @@ export interface InputSpec {
   readonly kind: InputKind;
   /** In a sentence: "bore". */
   readonly title: string;
+  /** The unit in which the trade reads it, where the usual one of its kind is not it. */
+  readonly as?: string;
   /** The line of a plan that would give it. */
   readonly from: string;
   /** Taken, and said to be taken, when the input is not given. */
@@ -27,6 +29,8 @@ export type InputSpecs = Readonly<Record<string, InputSpec>>;
 export interface Context {
   /** A value in SI as it stands in the workings, in the system of the sheet. */
   readonly say: (kind: Kind, value: number, as?: string) => string;
+  /** The same of a quantity that may be a range. */
+  readonly tell: (quantity: Quantity, as?: string) => string;
   /** A temperature counted from absolute zero, as gas laws want it: `540.7 °R` or `300.4 K`. */
   readonly absolute: (kelvin: number) => string;
   /** Pressure of the site's atmosphere, Pa: ratings and readings are by gauge. */

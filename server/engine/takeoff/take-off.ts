@@ -1,11 +1,14 @@
 import type { Plan } from '../plan/plan';
-import { exactly } from '../quantity';
 import type { Entry, Walk } from '../walk/walk';
+import { ChargeLedger } from './charge-ledger';
 import type { Counted, StepTakeOff } from './draws';
 import type { Figure } from './figure';
+import { recoveryCylindersNeeded } from './figures';
+import { computed, input } from './given';
 import { massOf, type NitrogenRun, type PlannedDraw, runNitrogen } from './nitrogen-run';
-import { stepTakeOff } from './of-step';
+import { stepTakeOff, wordsWithFigures } from './of-step';
 import { runOils } from './oil-run';
+import { optionsOf } from './options';
 import { type OxygenRun, runOxygen } from './oxygen-run';
 import { type RecoveryRun, runRecovery } from './recovery-run';
 import { runRefrigerants } from './refrigerant-run';
@@ -61,10 +64,29 @@ export function takeOff(plan: Plan, walk: Walk): TakeOff {
     recovery: runRecovery(plan, draws),
   };
   const oxygen = runOxygen(plan, walk.entries, taken, time);
+  const options = optionsOf(plan);
   const steps = walk.entries.map((entry, at) => {
-    const left = oxygen.after.get(entry);
-    return left ? [...taken[at]!.figures, left] : taken[at]!.figures;
+    const own = taken[at]!.figures;
+    const more = [...cylindersFor(entry, own), ...(oxygen.after.has(entry) ? [oxygen.after.get(entry)!] : [])];
+    return more.length > 0 ? [...own, ...more] : own;
   });
+
+  /** How many cylinders a recovery fills, now that it is known what comes out. */
+  function cylindersFor(entry: Entry, figures: readonly Figure[]): readonly Figure[] {
+    const fill = figures.find((figure) => figure.name === 'safe-fill');
+    if (!fill) return [];
+    return draws.flatMap(({ entry: own, draw }) =>
+      own === entry && draw.of === 'recovery' && draw.mass !== null && draw.mass.high > 0
+        ? [
+            recoveryCylindersNeeded.figure(
+              fill.subject,
+              { charge: input(draw.mass, 'computed'), fill: computed(fill) },
+              options,
+            ),
+          ]
+        : [],
+    );
+  }
   // Sums over the whole job are made when they are first asked for: no check reads them, and while somebody types the
   // findings must not wait for them.
   let totals: readonly Figure[] | null = null;
@@ -98,18 +120,18 @@ const planned = ({ entry, draw, planned: times }: Counted): readonly PlannedDraw
 /** Draws of one step that the stock is run through one by one; repeats within repeats multiply. */
 const mostPlanned = 10_000;
 
-/** All draws in the order of the work. The charge of the machine comes out once, however often it is recovered from. */
+/** All draws in the order of the work, with what comes out of the machine by what went in before. */
 function countedDraws(plan: Plan, walk: Walk, taken: readonly StepTakeOff[]): readonly Counted[] {
   const extra = extraRounds(walk.entries);
   const draws: Counted[] = [];
-  let out = false;
+  const ledger = new ChargeLedger(plan);
   walk.entries.forEach((entry, at) => {
     const times = timesOf(entry);
     const most = times.most * (1 + (extra.get(entry) ?? 0));
+    ledger.letIn(entry);
     for (const draw of taken[at]!.draws) {
-      const again = draw.of === 'recovery' && draw.mass !== null && draw.mass === plan.system.recoverCharge?.quantity;
-      const own = again && out ? { ...draw, mass: exactly('mass', 0) } : draw;
-      out ||= again;
+      if (draw.of === 'refrigerant') ledger.add(draw.refrigerant, draw.mass);
+      const own = draw.of === 'recovery' ? ledger.recovered(draw) : draw;
       draws.push({ entry, draw: own, least: times.least, most, planned: Math.min(times.most, mostPlanned) });
     }
   });
@@ -120,15 +142,12 @@ function takenAt(plan: Plan, entry: Entry): StepTakeOff {
   const known = ofEntry.get(entry);
   if (known?.head === plan.head) return known.taken;
   const taken =
-    entry.events.length === 0 && !oilWords.has(entry.slot.step.word.word) ? nothing : stepTakeOff(plan, entry);
+    entry.events.length === 0 && !wordsWithFigures.has(entry.slot.step.word.word) ? nothing : stepTakeOff(plan, entry);
   ofEntry.set(entry, { head: plan.head, taken });
   return taken;
 }
 
 const nothing: StepTakeOff = { figures: [], draws: [], releases: [] };
-
-/** Steps whose figures follow from their words, without an event. */
-const oilWords = new Set(['change-oil', 'add-oil']);
 
 /** How often each entry is worked again, at the most, because a later step fails. */
 function extraRounds(entries: readonly Entry[]): ReadonlyMap<Entry, number> {

@@ -27,9 +27,10 @@ import {
 } from './figures';
 import { computed, input, named } from './given';
 import { cylinderTemperature, type NitrogenRun } from './nitrogen-run';
-import type { FigureOptions } from './relation';
-import { type RecoveryRun, usualRecoveryCylinder } from './recovery-run';
+import { noted } from './noted';
 import { optionsOf } from './options';
+import { type RecoveryRun, usualRecoveryCylinder } from './recovery-run';
+import type { FigureOptions } from './relation';
 import { brought, fact, houseFill, usual } from './stock-data';
 import type { SupplyRun } from './supply-run';
 import type { TimeRun } from './time-run';
@@ -70,7 +71,7 @@ export function totalsOf(
     const run = runs.solvents.find((each) => each.what === name);
     totals.push(
       all,
-      { ...containers, notes: [...containers.notes, ...(run ? supplyNotes(run, options) : [])] },
+      noted(containers, [...(run ? supplyNotes(run, options) : [])]),
       spentSolventVolume.figure(`spent ${name}`, { solvent: computed(all) }, options),
       spentSolventMass.figure(`spent ${name}`, { solvent: computed(all), density }, options),
     );
@@ -112,7 +113,7 @@ export function totalsOf(
       (change) => `Change from ${change.from} to ${change.to} at: ${change.entry.slot.step.text}.`,
     );
     const short = runs.nitrogen.short ? [`The stock falls short at: ${runs.nitrogen.short.entry.slot.step.text}.`] : [];
-    totals.push({ ...bring, notes: [...bring.notes, ...changes, ...short] });
+    totals.push(noted(bring, [...changes, ...short]));
   }
 
   const recovered = new Map<string, Quantity[]>();
@@ -134,8 +135,7 @@ export function totalsOf(
       options,
     );
     const needed = recoveryCylindersNeeded.figure(name, { charge: computed(all), fill: computed(fill) }, options);
-    const notes = [...needed.notes, ...recoveryNotes(runs.recovery, name, options)];
-    totals.push(all, { ...needed, notes });
+    totals.push(all, noted(needed, recoveryNotes(runs.recovery, name, options)));
   }
 
   const charged = new Map<string, Quantity[]>();
@@ -175,7 +175,9 @@ function recoveryNotes(run: RecoveryRun, refrigerant: string, options: FigureOpt
   const passed = run.passedOver.filter((each) => each.why.includes(refrigerant)).map((each) => each.why);
   const short = run.short
     .filter((each) => each.refrigerant === refrigerant)
-    .map((each) => `There is no room for ${show(exactly('mass', each.mass), options)} at: ${each.entry.slot.step.text}.`);
+    .map(
+      (each) => `There is no room for ${show(exactly('mass', each.mass), options)} at: ${each.entry.slot.step.text}.`,
+    );
   return [...filled, ...passed, ...short];
 }
 
@@ -223,6 +225,8 @@ function timeTotals(time: TimeRun, options: FigureOptions): readonly Figure[] {
     { onSite: input(time.onSite, 'computed'), people: input(exactly('count', time.people), 'plan') },
     options,
   );
-  const long = time.long.map((each) => `Nobody stays through ${show(each.wait, options)} at: ${each.entry.slot.step.text}.`);
-  return [path, work, waits, { ...crew, notes: [...crew.notes, ...long] }];
+  const long = time.long.map(
+    (each) => `Nobody stays through ${show(each.wait, options)} at: ${each.entry.slot.step.text}.`,
+  );
+  return [path, work, waits, noted(crew, [...long])];
 }

@@ -6,17 +6,19 @@ import type { Figure } from './figure';
 import { lineVolume, spaceVolume, trapVolume } from './figures';
 import { computed, type Given, input } from './given';
 import { noted } from './noted';
+import { optionsOf } from './options';
+import type { FigureOptions } from './relation';
 
 const given = (kind: 'length' | 'volume', value: number | undefined, shown?: string): Given | undefined =>
   value === undefined ? undefined : input(exactly(kind, value), 'plan', shown);
 
-const ofLines = new WeakMap<Part, { readonly atmosphere: number; readonly figure: Figure }>();
+const ofLines = new WeakMap<Part, { readonly options: FigureOptions; readonly figure: Figure }>();
 
 /** The inside volume of a line, from its tube and its length; found once a line, since many steps ask for it. */
 export function volumeOfLine(plan: Plan, part: Part): Figure {
-  const { atmosphere } = plan.site;
+  const options = optionsOf(plan);
   const known = ofLines.get(part);
-  if (known?.atmosphere === atmosphere) return known.figure;
+  if (known?.options.atmosphere === options.atmosphere && known.options.system === options.system) return known.figure;
   const { tube } = part.properties;
   const figure = lineVolume.figure(
     part.name,
@@ -24,9 +26,9 @@ export function volumeOfLine(plan: Plan, part: Part): Figure {
       bore: tube ? input(exactly('length', tube.bore), 'reference', tube.shown) : undefined,
       length: given('length', part.properties.length),
     },
-    { atmosphere },
+    options,
   );
-  ofLines.set(part, { atmosphere, figure });
+  ofLines.set(part, { options, figure });
   return figure;
 }
 
@@ -41,7 +43,7 @@ export const volumesOfTraps = (plan: Plan, part: Part): readonly Figure[] =>
           : undefined,
         lengthBelow: input(exactly('length', trap.depth * 2), 'plan'),
       },
-      { atmosphere: plan.site.atmosphere },
+      optionsOf(plan),
     ),
   );
 
@@ -59,7 +61,7 @@ export function volumeOfParts(plan: Plan, subject: string, parts: readonly numbe
     else if (tube && length !== undefined) volumes.push(computed(volumeOfLine(plan, part)));
     else if (!small.has(part.kind.group)) unknown.push(part.name);
   }
-  const figure = spaceVolume.figure(subject, { volumes }, { atmosphere: plan.site.atmosphere });
+  const figure = spaceVolume.figure(subject, { volumes }, optionsOf(plan));
   if (unknown.length === 0) return figure;
   return noted(figure, [
     `Without ${unknown.join(', ')}: a line \`volume\` in ${unknown.length > 1 ? 'their blocks' : 'its block'} would count ${unknown.length > 1 ? 'them' : 'it'}.`,

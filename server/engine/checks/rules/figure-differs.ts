@@ -8,7 +8,7 @@ import { defineCheck } from '../define';
 /** Under what a figure may be expected, beside its own name; the one for the whole step comes first. */
 const meant: Readonly<Record<string, readonly string[]>> = {
   solvent: ['solvent-of-step', 'solvent-per-pass'],
-  nitrogen: ['nitrogen-in-all', 'purge-nitrogen', 'fill-nitrogen', 'vacuum-break-nitrogen', 'brazing-nitrogen'],
+  nitrogen: ['nitrogen-in-all', 'purge-nitrogen', 'fill-nitrogen', 'brazing-nitrogen'],
   time: ['flush-time', 'pump-down-time'],
   charge: ['first-charge', 'total-charge'],
   allowance: ['line-allowance'],

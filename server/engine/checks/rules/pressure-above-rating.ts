@@ -1,5 +1,5 @@
+import { weakest } from '../../takeoff/ratings';
 import { defineCheck, type Here } from '../define';
-import { weakest } from '../ratings';
 import { gauge } from '../support';
 
 /** More pressure than the weakest part that the gas reaches may see. */

@@ -1,9 +1,9 @@
 import { wordSpan } from '../../plan/gather';
 import type { Amount } from '../../plan/terms';
 import { isProblem, type Quantity, toQuantity } from '../../quantity';
+import { weakest } from '../../takeoff/ratings';
 import { statement } from '../course';
 import { defineCheck, type Whole } from '../define';
-import { weakest } from '../ratings';
 import { gauge } from '../support';
 
 /** Nitrogen with no regulator, or with a relief that cannot be set between the test and the weakest part. */

@@ -1,3 +1,4 @@
+import { ownSystem } from '../../plan/own-system';
 import type { Plan, Stated } from '../../plan/plan';
 import type { Amount as Authored } from '../../plan/terms';
 import { exactly, isProblem, type Kind, type Quantity, show, toQuantity, unitNamed } from '../../quantity';
@@ -51,7 +52,7 @@ const readingUnits: Partial<Record<Kind, readonly [inchPound: string, si: string
 };
 
 export function rulerOf(plan: Plan, units: Units): Ruler {
-  const own = systemOf(plan);
+  const own = ownSystem(plan.head);
   const main = units === 'both' ? own : units;
   const atmosphere = plan.site.atmosphere;
   const other: System = main === 'si' ? 'inch-pound' : 'si';
@@ -107,22 +108,4 @@ export function rulerOf(plan: Plan, units: Units): Ruler {
       return found ? found[main === 'si' ? 1 : 0] : '';
     },
   };
-}
-
-/** The system that most of the plan's own amounts are written in; inch-pound where it says nothing. */
-function systemOf(plan: Plan): System {
-  let si = 0;
-  let inchPound = 0;
-  const visit = (bounds: readonly { values: Readonly<Record<string, unknown>>; block: readonly unknown[] }[]): void => {
-    for (const bound of bounds) {
-      for (const value of Object.values(bound.values)) {
-        const system = (value as Authored | undefined)?.literal?.unit.system;
-        if (system === 'si') si++;
-        else if (system === 'inch-pound') inchPound++;
-      }
-      visit(bound.block as typeof bounds);
-    }
-  };
-  visit(plan.declaration.bound.block);
-  return si > inchPound ? 'si' : 'inch-pound';
 }

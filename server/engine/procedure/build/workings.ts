@@ -1,8 +1,8 @@
-import type { Figure, Input } from '../../takeoff/figure';
+import type { Figure } from '../../takeoff/figure';
 import { relationNamed } from '../../takeoff/figures';
+import { inSystem } from '../../takeoff/in-system';
 import type { AnyRelation } from '../../takeoff/relation';
 import type { Working } from '../document';
-import { plainText } from '../sentence';
 import type { Sheet } from './sheet';
 
 const confidenceWords: Record<Figure['confidence'], string> = {
@@ -25,16 +25,12 @@ function titleOf(relation: AnyRelation | undefined, name: string): string {
   return number === undefined ? title : `${title} ${number}`;
 }
 
-/** A pressure reads by the gauge of the site. */
-const shownOf = ({ ruler }: Sheet, { quantity, shown, from }: Input): string =>
-  quantity?.kind === 'pressure' && from !== 'reference' ? plainText([{ ...ruler.fact(quantity), other: null }]) : shown;
-
 /** Every figure of the job, each once, in the order of the work and the totals behind. */
 export function workingsOf(sheet: Sheet): readonly Working[] {
   const seen = new Set<string>();
   // A default, or how far tables are trusted, is told with the first figure that rests on it, not with every line.
   const told = new Set<string>();
-  const workings: Working[] = [];
+  const found: Working[] = [];
   const add = (figure: Figure, step: string | null): void => {
     const key = JSON.stringify([figure.name, figure.subject, figure.quantity, figure.missing]);
     if (seen.has(key)) return;
@@ -42,17 +38,18 @@ export function workingsOf(sheet: Sheet): readonly Working[] {
     const notes = figure.notes.filter((note) => !told.has(note));
     for (const each of [...figure.defaults, ...(figure.trust ?? [])]) told.add(each);
     const relation = relationNamed(figure.name);
-    workings.push({
+    const { inputs, workings } = inSystem(figure, sheet.ruler.main);
+    found.push({
       subject: subjectOf(figure, step),
       name: relation?.title ?? figure.name,
       value: sheet.ruler.figure(figure),
       formula: figure.formula,
-      inputs: Object.entries(figure.inputs).map(([name, input]) => ({
+      inputs: Object.entries(inputs).map(([name, input]) => ({
         name: titleOf(relation, name),
-        shown: shownOf(sheet, input),
+        shown: input.shown,
         from: input.from,
       })),
-      lines: figure.workings,
+      lines: workings,
       sources: [...new Set(figure.sources)],
       confidence: confidenceWords[figure.confidence],
       notes: [...notes, ...(figure.missing.length > 0 ? [`Needs ${figure.missing.join(', ')}.`] : [])],
@@ -62,5 +59,5 @@ export function workingsOf(sheet: Sheet): readonly Working[] {
     for (const figure of sheet.view.takeOff.steps[at] ?? []) add(figure, sheet.numberOf(entry.slot.step));
   });
   for (const figure of sheet.view.takeOff.totals) add(figure, null);
-  return workings;
+  return found;
 }

@@ -13,14 +13,20 @@ export const brazingNitrogen = relation({
       from: '`connect` at both ends of the line',
       valid: [0, 10_000],
     },
-    flow: { kind: 'volume-flow', title: 'flow', from: '`with nitrogen at` in the step', default: brazingFlow },
+    flow: {
+      kind: 'volume-flow',
+      as: 'cfh',
+      title: 'flow',
+      from: '`with nitrogen at` in the step',
+      default: brazingFlow,
+    },
     timePerJoint: {
       kind: 'time',
       title: 'time for a joint',
       from: 'nothing in the plan',
       default: brazingTimePerJoint,
     },
-    volume: { kind: 'volume', title: 'volume of the line', from: '`tube` and `length` of the line' },
+    volume: { kind: 'volume', as: 'ft3', title: 'volume of the line', from: '`tube` and `length` of the line' },
     changes: {
       kind: 'count',
       title: 'number of volume changes before the torch',

@@ -10,7 +10,13 @@ export const cylinderAfterDraw = relation({
   title: 'Pressure left in a nitrogen cylinder',
   group: 6,
   inputs: {
-    waterVolume: { kind: 'volume', title: 'water volume', from: '`water-volume` of the cylinder', valid: [1e-4, 1] },
+    waterVolume: {
+      kind: 'volume',
+      as: 'ft3',
+      title: 'water volume',
+      from: '`water-volume` of the cylinder',
+      valid: [1e-4, 1],
+    },
     pressure: { kind: 'pressure', title: 'pressure before', from: '`full` of the cylinder', valid: [1e3, 5000 * psi] },
     filledAt: {
       kind: 'temperature',
@@ -19,7 +25,7 @@ export const cylinderAfterDraw = relation({
       default: gasTemperature,
       valid: [240, 345],
     },
-    drawn: { kind: 'volume', title: 'nitrogen drawn', from: 'the step that draws it' },
+    drawn: { kind: 'volume', as: 'scf', title: 'nitrogen drawn', from: 'the step that draws it' },
     least: {
       kind: 'pressure',
       title: 'pressure that the step asks',

@@ -13,7 +13,13 @@ export const cylinderContent = relation({
   title: 'Nitrogen that a cylinder gives',
   group: 6,
   inputs: {
-    waterVolume: { kind: 'volume', title: 'water volume', from: '`water-volume` of the cylinder', valid: [1e-4, 1] },
+    waterVolume: {
+      kind: 'volume',
+      as: 'ft3',
+      title: 'water volume',
+      from: '`water-volume` of the cylinder',
+      valid: [1e-4, 1],
+    },
     pressure: {
       kind: 'pressure',
       title: 'pressure in the cylinder',

@@ -6,9 +6,10 @@ export const cylindersToBring = relation({
   title: 'Nitrogen cylinders to bring',
   group: 6,
   inputs: {
-    nitrogen: { kind: 'volume', title: 'nitrogen needed', from: 'the steps that draw it' },
+    nitrogen: { kind: 'volume', as: 'scf', title: 'nitrogen needed', from: 'the steps that draw it' },
     content: {
       kind: 'volume',
+      as: 'scf',
       title: 'what a cylinder gives',
       from: '`water-volume` and `full` of the cylinder',
       valid: [1e-4, 1e4],

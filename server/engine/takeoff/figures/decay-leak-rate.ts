@@ -9,11 +9,13 @@ export const decayLeakRate = relation({
   inputs: {
     volume: {
       kind: 'volume',
+      as: 'ft3',
       title: 'volume of the section',
       from: '`tube` and `length` of its lines, `volume` of its parts',
     },
     rise: {
       kind: 'pressure-difference',
+      as: 'micron',
       title: 'rise',
       from: '`rise at most` in the `decay-test` step',
       valid: [0, 1e5],

@@ -15,6 +15,7 @@ export const fillNitrogen = relation({
   inputs: {
     volume: {
       kind: 'volume',
+      as: 'ft3',
       title: 'volume of the section',
       from: '`tube` and `length` of its lines, `volume` of its parts',
     },
@@ -64,6 +65,12 @@ export const fillNitrogen = relation({
       expect: '35.2 scf',
       tolerance: 2e-3,
       source: 'handbook 6.1: scf per ft3 of water volume',
+    },
+    {
+      inputs: { volume: '1 ft3', pressure: '0 psig', start: '500 micron' },
+      expect: '0.9993 scf',
+      tolerance: 1e-3,
+      source: 'by hand, a vacuum broken: one volume less 0.5 of 760 torr',
     },
     {
       inputs: { volume: '29.5 L', pressure: '2000 psig', start: '0 psia' },

@@ -8,8 +8,14 @@ export const flushShots = relation({
   title: 'Shots of a pass',
   group: 5,
   inputs: {
-    perPass: { kind: 'volume', title: 'solvent of a pass', from: '`tube` and `length` of the line' },
-    delivery: { kind: 'volume-flow', title: 'delivery rate', from: '`delivers` of the solvent', valid: [1e-7, 1e-2] },
+    perPass: { kind: 'volume', as: 'fl-oz', title: 'solvent of a pass', from: '`tube` and `length` of the line' },
+    delivery: {
+      kind: 'volume-flow',
+      as: 'fl-oz/min',
+      title: 'delivery rate',
+      from: '`delivers` of the solvent',
+      valid: [1e-7, 1e-2],
+    },
     most: {
       kind: 'time',
       title: 'most time of a shot',

@@ -8,7 +8,7 @@ export const hoseConductance = relation({
   title: 'Conductance of a vacuum hose',
   group: 9,
   inputs: {
-    bore: { kind: 'length', title: 'bore of the hose', from: '`bore` of the hose', valid: [1e-3, 0.1] },
+    bore: { kind: 'length', as: 'in', title: 'bore of the hose', from: '`bore` of the hose', valid: [1e-3, 0.1] },
     length: { kind: 'length', title: 'length of the hose', from: '`length` of the hose', valid: [1e-3, 100] },
     pressure: {
       kind: 'pressure',

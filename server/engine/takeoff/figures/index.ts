@@ -34,8 +34,7 @@ import { lineVolume } from './line-volume';
 import { liquidLineTarget } from './liquid-line-target';
 import { lowestRating } from './lowest-rating';
 import { massFlow } from './mass-flow';
-import { measuredSubcooling } from './measured-subcooling';
-import { measuredSuperheat } from './measured-superheat';
+import { measuredSubcooling, measuredSuperheat } from './measured-difference';
 import { mostCharge } from './most-charge';
 import { nitrogenInAll } from './nitrogen-in-all';
 import { oilFilm } from './oil-film';
@@ -92,7 +91,6 @@ import { tubeMass } from './tube-mass';
 import { tubeWorkingPressure } from './tube-working-pressure';
 import { tubeWorkingPressureEuropean } from './tube-working-pressure-european';
 import { usedOil } from './used-oil';
-import { vacuumBreakNitrogen } from './vacuum-break-nitrogen';
 import { waitingTime } from './waiting-time';
 import { waterBoiling } from './water-boiling';
 import { wettedArea } from './wetted-area';
@@ -137,7 +135,6 @@ export const relations: readonly AnyRelation[] = [
   purgeFlow,
   purgeNitrogen,
   purgeVolumeChanges,
-  vacuumBreakNitrogen,
   oxygenLeft,
   allowedLoss,
   correctedTestReading,
@@ -302,7 +299,6 @@ export {
   tubeWorkingPressure,
   tubeWorkingPressureEuropean,
   usedOil,
-  vacuumBreakNitrogen,
   valveSizeChange,
   waitingTime,
   waterBoiling,

@@ -8,6 +8,7 @@ export const lineAllowanceInAll = relation({
   inputs: {
     lines: {
       kind: 'mass',
+      as: 'oz',
       title: 'addition for a line',
       from: '`tube` and `length` of the liquid lines',
       several: true,

@@ -9,7 +9,13 @@ export const lineAllowance = relation({
   group: 10,
   inputs: {
     refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' },
-    bore: { kind: 'length', title: 'bore of the liquid line', from: '`tube` of the liquid line', valid: [0.5e-3, 0.3] },
+    bore: {
+      kind: 'length',
+      as: 'in',
+      title: 'bore of the liquid line',
+      from: '`tube` of the liquid line',
+      valid: [0.5e-3, 0.3],
+    },
     length: {
       kind: 'length',
       title: 'length of the liquid line',

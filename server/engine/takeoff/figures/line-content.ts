@@ -8,7 +8,12 @@ export const lineContent = relation({
   group: 10,
   inputs: {
     refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' },
-    volume: { kind: 'volume', title: 'volume', from: '`tube` and `length` of the line, `volume` of the part' },
+    volume: {
+      kind: 'volume',
+      as: 'ft3',
+      title: 'volume',
+      from: '`tube` and `length` of the line, `volume` of the part',
+    },
     temperature: {
       kind: 'temperature',
       title: 'saturation temperature',

@@ -13,7 +13,7 @@ export const lineVelocity = relation({
       from: '`refrigerant` and temperatures of the system',
       valid: [1e-3, 3000],
     },
-    bore: { kind: 'length', title: 'bore', from: '`tube` of the line', valid: [0.5e-3, 0.3] },
+    bore: { kind: 'length', as: 'in', title: 'bore', from: '`tube` of the line', valid: [0.5e-3, 0.3] },
   },
   output: 'velocity',
   outputUnit: 'ft/min',

@@ -6,7 +6,7 @@ export const lineVolume = relation({
   title: 'Inside volume of a line',
   group: 1,
   inputs: {
-    bore: { kind: 'length', title: 'bore', from: '`tube` of the line', valid: [0.5e-3, 0.3] },
+    bore: { kind: 'length', as: 'in', title: 'bore', from: '`tube` of the line', valid: [0.5e-3, 0.3] },
     length: { kind: 'length', title: 'length', from: '`length` of the line', valid: [0, 2000] },
   },
   output: 'volume',

@@ -5,7 +5,9 @@ export const nitrogenInAll = relation({
   name: 'nitrogen-in-all',
   title: 'Nitrogen in all',
   group: 6,
-  inputs: { draws: { kind: 'volume', title: 'nitrogen of a draw', from: 'the steps that draw it', several: true } },
+  inputs: {
+    draws: { kind: 'volume', as: 'scf', title: 'nitrogen of a draw', from: 'the steps that draw it', several: true },
+  },
   output: 'volume',
   outputUnit: 'scf',
   formula: 'V = sum of the draws, each as often as it is made',

@@ -10,6 +10,7 @@ export const oilFilm = relation({
     area: { kind: 'area', title: 'inside surface', from: '`tube` and `length` of the line' },
     film: {
       kind: 'length',
+      as: 'mm',
       title: 'thickness of the film',
       from: 'nothing in the plan',
       default: usualFilm,

@@ -8,6 +8,7 @@ export const oilInAll = relation({
   inputs: {
     fills: {
       kind: 'volume',
+      as: 'fl-oz',
       title: 'oil of a fill over its rounds',
       from: '`to` of the `change-oil` step',
       several: true,

@@ -8,9 +8,21 @@ export const oxygenLeft = relation({
   title: 'Oxygen left in the room',
   group: 7,
   inputs: {
-    room: { kind: 'volume', title: 'volume of the room', from: '`work-space` of the site', valid: [0.1, 1e7] },
-    released: { kind: 'volume', title: 'gas let go', from: 'the steps that let gas go in the room' },
-    ventilation: { kind: 'volume-flow', title: 'ventilation', from: '`ventilation` of the work space', optional: true },
+    room: {
+      kind: 'volume',
+      as: 'ft3',
+      title: 'volume of the room',
+      from: '`work-space` of the site',
+      valid: [0.1, 1e7],
+    },
+    released: { kind: 'volume', as: 'scf', title: 'gas let go', from: 'the steps that let gas go in the room' },
+    ventilation: {
+      kind: 'volume-flow',
+      as: 'cfm',
+      title: 'ventilation',
+      from: '`ventilation` of the work space',
+      optional: true,
+    },
     time: {
       kind: 'time',
       title: 'time over which it is let go',

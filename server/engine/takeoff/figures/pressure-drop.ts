@@ -21,10 +21,11 @@ export const pressureDrop = relation({
       from: '`refrigerant` and temperatures of the system',
       valid: [1e-7, 10],
     },
-    bore: { kind: 'length', title: 'bore', from: '`tube` of the line', valid: [0.5e-3, 0.3] },
+    bore: { kind: 'length', as: 'in', title: 'bore', from: '`tube` of the line', valid: [0.5e-3, 0.3] },
     length: { kind: 'length', title: 'equivalent length', from: '`length` and `elbows` of the line', valid: [0, 5000] },
     roughness: {
       kind: 'length',
+      as: 'mm',
       title: 'roughness',
       from: 'nothing in the plan',
       default: copperRoughness,

@@ -15,11 +15,12 @@ export const pumpDownTime = relation({
   inputs: {
     volume: {
       kind: 'volume',
+      as: 'ft3',
       title: 'volume of the section',
       from: '`tube` and `length` of its lines, `volume` of its parts',
     },
-    pump: { kind: 'volume-flow', title: 'flow of the pump', from: '`flow` of the pump', valid: [1e-6, 1] },
-    bore: { kind: 'length', title: 'bore of the hoses', from: '`bore` of the hose', valid: [1e-3, 0.1] },
+    pump: { kind: 'volume-flow', as: 'cfm', title: 'flow of the pump', from: '`flow` of the pump', valid: [1e-6, 1] },
+    bore: { kind: 'length', as: 'in', title: 'bore of the hoses', from: '`bore` of the hose', valid: [1e-3, 0.1] },
     length: { kind: 'length', title: 'length of the hoses', from: '`length` of the hose', valid: [1e-3, 100] },
     hoses: {
       kind: 'count',

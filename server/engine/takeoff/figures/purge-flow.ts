@@ -18,12 +18,14 @@ export const purgeFlow = relation({
     },
     opening: {
       kind: 'length',
+      as: 'in',
       title: 'opening at the far end',
       from: '`crimp … leaving`, or `tube` of the line',
       valid: [0.2e-3, 0.15],
     },
     bore: {
       kind: 'length',
+      as: 'in',
       title: 'bore of the line',
       from: '`tube` of the line',
       optional: true,
@@ -52,6 +54,7 @@ export const purgeFlow = relation({
     },
     regulator: {
       kind: 'volume-flow',
+      as: 'scfm',
       title: 'most that the regulator passes',
       from: '`flow` of the regulator',
       default: regulatorMostFlow,

@@ -6,7 +6,7 @@ export const purgeNitrogen = relation({
   title: 'Nitrogen of a purge',
   group: 6,
   inputs: {
-    flow: { kind: 'volume-flow', title: 'flow', from: 'the pressure in the `purge` step' },
+    flow: { kind: 'volume-flow', as: 'scfm', title: 'flow', from: 'the pressure in the `purge` step' },
     time: { kind: 'time', title: 'time', from: '`for` in the `purge` step', valid: [0, 86400] },
   },
   output: 'volume',

@@ -10,9 +10,10 @@ export const purgeVolumeChanges = relation({
   title: 'Volume changes of a purge',
   group: 6,
   inputs: {
-    nitrogen: { kind: 'volume', title: 'nitrogen of the purge', from: '`for` in the `purge` step' },
+    nitrogen: { kind: 'volume', as: 'scf', title: 'nitrogen of the purge', from: '`for` in the `purge` step' },
     lineVolume: {
       kind: 'volume',
+      as: 'ft3',
       title: 'volume of the line',
       from: '`tube` and `length` of the line',
       valid: [1e-6, 100],

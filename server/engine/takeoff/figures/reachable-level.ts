@@ -20,8 +20,8 @@ export const reachableLevel = relation({
   title: 'Level that pump and hoses can reach',
   group: 9,
   inputs: {
-    pump: { kind: 'volume-flow', title: 'flow of the pump', from: '`flow` of the pump', valid: [1e-6, 1] },
-    bore: { kind: 'length', title: 'bore of the hoses', from: '`bore` of the hose', valid: [1e-3, 0.1] },
+    pump: { kind: 'volume-flow', as: 'cfm', title: 'flow of the pump', from: '`flow` of the pump', valid: [1e-6, 1] },
+    bore: { kind: 'length', as: 'in', title: 'bore of the hoses', from: '`bore` of the hose', valid: [1e-3, 0.1] },
     length: { kind: 'length', title: 'length of the hoses', from: '`length` of the hose', valid: [1e-3, 100] },
     hoses: {
       kind: 'count',

@@ -9,12 +9,13 @@ export const receiverCapacity = relation({
   group: 10,
   inputs: {
     refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' },
-    volume: { kind: 'volume', title: 'volume of the receiver', from: '`volume` of the receiver' },
+    volume: { kind: 'volume', as: 'ft3', title: 'volume of the receiver', from: '`volume` of the receiver' },
     temperature: {
       kind: 'temperature',
       title: 'temperature of the liquid',
       from: '`condensing` of the system, `outdoors` of the site',
     },
+    charge: { kind: 'mass', title: 'charge to be held', from: '`recover-charge` of the system', optional: true },
     fill: {
       kind: 'share',
       title: 'fill',
@@ -37,16 +38,21 @@ export const receiverCapacity = relation({
       source: 'by hand: 1191 kg/m³ × 0.02832 m³ × 0.8 = 26.98 kg',
     },
   ],
-  compute: ({ refrigerant, volume, temperature, fill }, { say }) => {
+  compute: ({ refrigerant, volume, temperature, fill, charge }, { say }) => {
     const density = liquidDensity(refrigerant, temperature);
     if (density === null)
       return {
         refused: `The tables of ${refrigerant.name} give no liquid density at ${say('temperature', temperature)}.`,
       };
+    const value = volume * fill * density;
     return {
-      value: volume * fill * density,
+      value,
+      notes:
+        charge !== undefined && charge > value
+          ? [`The charge of ${say('mass', charge)} is more than it holds: what does not go in is recovered.`]
+          : [],
       workings: () => [
-        `${say('volume', volume, 'ft3')} × ${say('share', fill)} × ${say('density', density)} = ${say('mass', volume * fill * density)}`,
+        `${say('volume', volume, 'ft3')} × ${say('share', fill)} × ${say('density', density)} = ${say('mass', value)}`,
       ],
     };
   },

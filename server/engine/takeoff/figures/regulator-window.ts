@@ -7,7 +7,7 @@ export const regulatorWindow = relation({
   title: 'Setting of this regulator’s relief',
   group: 8,
   inputs: {
-    test: { kind: 'pressure', title: 'test pressure', from: '`test-pressure` of the plan' },
+    test: { kind: 'pressure', title: 'pressure asked', from: 'the pressure in the step' },
     weakest: {
       kind: 'pressure',
       title: 'lowest rating in reach',

@@ -10,14 +10,19 @@ export const riserFloodingNumber = relation({
   title: 'Oil return of a riser',
   group: 13,
   inputs: {
-    velocity: { kind: 'velocity', title: 'velocity at the least load', from: '`capacity …, least …` of the system' },
+    velocity: {
+      kind: 'velocity',
+      as: 'ft/min',
+      title: 'velocity at the least load',
+      from: '`capacity …, least …` of the system',
+    },
     density: {
       kind: 'density',
       title: 'density of the vapour',
       from: '`refrigerant` and temperatures of the system',
       valid: [0.01, 600],
     },
-    bore: { kind: 'length', title: 'bore', from: '`tube` of the riser', valid: [1e-3, 0.3] },
+    bore: { kind: 'length', as: 'in', title: 'bore', from: '`tube` of the riser', valid: [1e-3, 0.3] },
     oil: {
       kind: 'density',
       title: 'density of the oil',

@@ -6,7 +6,7 @@ export const solventContainers = relation({
   title: 'Solvent containers to bring',
   group: 5,
   inputs: {
-    volume: { kind: 'volume', title: 'solvent needed', from: '`tube` and `length` of the lines' },
+    volume: { kind: 'volume', as: 'fl-oz', title: 'solvent needed', from: '`tube` and `length` of the lines' },
     density: { kind: 'density', title: 'density of the solvent', from: '`density` of the solvent', valid: [500, 2500] },
     container: {
       kind: 'mass',

@@ -6,7 +6,7 @@ export const solventInAll = relation({
   title: 'Solvent in all passes',
   group: 5,
   inputs: {
-    perPass: { kind: 'volume', title: 'solvent of a pass', from: '`tube` and `length` of the line' },
+    perPass: { kind: 'volume', as: 'fl-oz', title: 'solvent of a pass', from: '`tube` and `length` of the line' },
     passes: {
       kind: 'count',
       title: 'number of passes',

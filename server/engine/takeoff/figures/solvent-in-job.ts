@@ -8,6 +8,7 @@ export const solventInJob = relation({
   inputs: {
     passes: {
       kind: 'volume',
+      as: 'fl-oz',
       title: 'solvent of a step over its rounds',
       from: '`tube` and `length` of the lines',
       several: true,

@@ -6,7 +6,13 @@ export const solventOfStep = relation({
   title: 'Solvent of a step, one round',
   group: 5,
   inputs: {
-    passes: { kind: 'volume', title: 'solvent of a pass', from: '`tube` and `length` of the lines', several: true },
+    passes: {
+      kind: 'volume',
+      as: 'fl-oz',
+      title: 'solvent of a pass',
+      from: '`tube` and `length` of the lines',
+      several: true,
+    },
   },
   output: 'volume',
   outputUnit: 'fl-oz',

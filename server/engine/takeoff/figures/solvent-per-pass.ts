@@ -7,7 +7,7 @@ export const solventPerPass = relation({
   title: 'Solvent for one pass',
   group: 5,
   inputs: {
-    lineVolume: { kind: 'volume', title: 'volume of the line', from: '`tube` and `length` of the line' },
+    lineVolume: { kind: 'volume', as: 'fl-oz', title: 'volume of the line', from: '`tube` and `length` of the line' },
     share: {
       kind: 'share',
       title: 'share of the line’s volume',
@@ -17,11 +17,19 @@ export const solventPerPass = relation({
     },
     leastPerPass: {
       kind: 'volume',
+      as: 'fl-oz',
       title: 'least for a pass',
       from: '`least-per-pass` of the solvent',
       default: solventLeast,
     },
-    traps: { kind: 'volume', title: 'volume of a trap', from: '`trap` of the line', optional: true, several: true },
+    traps: {
+      kind: 'volume',
+      as: 'fl-oz',
+      title: 'volume of a trap',
+      from: '`trap` of the line',
+      optional: true,
+      several: true,
+    },
   },
   output: 'volume',
   outputUnit: 'fl-oz',

@@ -8,6 +8,7 @@ export const spaceVolume = relation({
   inputs: {
     volumes: {
       kind: 'volume',
+      as: 'ft3',
       title: 'volume of a part',
       from: '`tube` and `length`, or `volume`, of a part',
       several: true,

@@ -7,9 +7,15 @@ export const spentSolventMass = relation({
   title: 'Weight of spent solvent and oil',
   group: 5,
   inputs: {
-    solvent: { kind: 'volume', title: 'solvent put in', from: '`tube` and `length` of the lines' },
+    solvent: { kind: 'volume', as: 'fl-oz', title: 'solvent put in', from: '`tube` and `length` of the lines' },
     density: { kind: 'density', title: 'density of the solvent', from: '`density` of the solvent', valid: [500, 2500] },
-    oil: { kind: 'volume', title: 'old oil washed out', from: '`tube` and `length` of the lines', optional: true },
+    oil: {
+      kind: 'volume',
+      as: 'fl-oz',
+      title: 'old oil washed out',
+      from: '`tube` and `length` of the lines',
+      optional: true,
+    },
     oilDensity: {
       kind: 'density',
       title: 'density of the oil',

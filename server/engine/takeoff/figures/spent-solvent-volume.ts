@@ -2,8 +2,14 @@ import { solventLost } from '../../reference/flush-practice';
 import { relation } from '../relation';
 
 const inputs = {
-  solvent: { kind: 'volume', title: 'solvent put in', from: '`tube` and `length` of the lines' },
-  oil: { kind: 'volume', title: 'old oil washed out', from: '`tube` and `length` of the lines', optional: true },
+  solvent: { kind: 'volume', as: 'fl-oz', title: 'solvent put in', from: '`tube` and `length` of the lines' },
+  oil: {
+    kind: 'volume',
+    as: 'fl-oz',
+    title: 'old oil washed out',
+    from: '`tube` and `length` of the lines',
+    optional: true,
+  },
   lost: {
     kind: 'share',
     title: 'share of the solvent that evaporates',

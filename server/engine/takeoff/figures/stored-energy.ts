@@ -10,6 +10,7 @@ export const storedEnergy = relation({
   inputs: {
     volume: {
       kind: 'volume',
+      as: 'ft3',
       title: 'volume under pressure',
       from: '`tube` and `length` of its lines, `volume` of its parts',
     },

@@ -7,7 +7,7 @@ export const trapVolume = relation({
   title: 'Volume that a trap holds back',
   group: 5,
   inputs: {
-    bore: { kind: 'length', title: 'bore', from: '`tube` of the line', valid: [0.5e-3, 0.3] },
+    bore: { kind: 'length', as: 'in', title: 'bore', from: '`tube` of the line', valid: [0.5e-3, 0.3] },
     lengthBelow: {
       kind: 'length',
       title: 'length of tube below the overflow',

@@ -7,9 +7,16 @@ export const tubeMass = relation({
   title: 'Weight of a copper line',
   group: 1,
   inputs: {
-    outsideDiameter: { kind: 'length', title: 'outside diameter', from: '`tube` of the line', valid: [2e-3, 0.3] },
+    outsideDiameter: {
+      kind: 'length',
+      as: 'in',
+      title: 'outside diameter',
+      from: '`tube` of the line',
+      valid: [2e-3, 0.3],
+    },
     wall: {
       kind: 'length',
+      as: 'in',
       title: 'wall',
       from: '`wall` of the line, or a `tube` of a standard',
       valid: [0.2e-3, 10e-3],

@@ -10,9 +10,16 @@ export const tubeWorkingPressureEuropean = relation({
   title: 'Working pressure of a tube by the European formula',
   group: 2,
   inputs: {
-    outsideDiameter: { kind: 'length', title: 'outside diameter', from: '`tube` of the line', valid: [2e-3, 0.3] },
+    outsideDiameter: {
+      kind: 'length',
+      as: 'mm',
+      title: 'outside diameter',
+      from: '`tube` of the line',
+      valid: [2e-3, 0.3],
+    },
     wall: {
       kind: 'length',
+      as: 'mm',
       title: 'wall',
       from: '`wall` of the line, or a `tube` of a standard',
       valid: [0.2e-3, 10e-3],

@@ -7,15 +7,23 @@ export const tubeWorkingPressure = relation({
   title: 'Working pressure of a copper tube',
   group: 2,
   inputs: {
-    outsideDiameter: { kind: 'length', title: 'outside diameter', from: '`tube` of the line', valid: [2e-3, 0.3] },
+    outsideDiameter: {
+      kind: 'length',
+      as: 'in',
+      title: 'outside diameter',
+      from: '`tube` of the line',
+      valid: [2e-3, 0.3],
+    },
     wall: {
       kind: 'length',
+      as: 'in',
       title: 'wall',
       from: '`wall` of the line, or a `tube` of a standard',
       valid: [0.2e-3, 10e-3],
     },
     diameterTolerance: {
       kind: 'length',
+      as: 'in',
       title: 'tolerance of the diameter',
       from: 'a `tube` of a standard',
       optional: true,
@@ -23,6 +31,7 @@ export const tubeWorkingPressure = relation({
     },
     wallTolerance: {
       kind: 'length',
+      as: 'in',
       title: 'tolerance of the wall',
       from: 'a `tube` of a standard',
       optional: true,

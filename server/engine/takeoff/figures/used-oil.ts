@@ -8,6 +8,7 @@ export const usedOil = relation({
   inputs: {
     drains: {
       kind: 'volume',
+      as: 'fl-oz',
       title: 'oil of a drain over its rounds',
       from: '`to` of the `change-oil` step',
       several: true,

@@ -4,7 +4,6 @@ import type { Plant } from '../circuit/state';
 import type { Head } from '../plan/plan';
 import { fahrenheit } from '../reference/table-units';
 import { allowableStress } from '../reference/tube-stress';
-import { isCompressor } from './plant';
 
 /** What bears the least of what gas reaches. Pa absolute. */
 export interface Weakest {
@@ -22,13 +21,18 @@ const testTemperature = fahrenheit(100);
 const overDesign = 1.3;
 
 /** The least rating among parts, by what the plan states of them; null where it states nothing that binds. */
-export function weakest(plan: Head, plant: Plant, parts: readonly number[]): Weakest | null {
-  let least: Weakest | null = null;
+export const weakest = (plan: Head, plant: Plant, parts: readonly number[]): Weakest | null =>
+  limitsOf(plan, plant, parts)[0] ?? null;
+
+/** What binds each part that something is known of, the weakest first; of parts that bear alike by one reason the first. */
+export function limitsOf(plan: Head, plant: Plant, parts: readonly number[]): readonly Weakest[] {
+  const found = new Map<string, Weakest>();
   for (const index of parts) {
     const limit = limitOf(plan, plant, plan.graph.parts[index]!);
-    if (limit && (!least || limit.limit < least.limit)) least = { part: index, ...limit };
+    const key = limit && `${limit.limit} ${limit.why}`;
+    if (limit && key && !found.has(key)) found.set(key, { part: index, ...limit });
   }
-  return least;
+  return [...found.values()].sort((a, b) => a.limit - b.limit);
 }
 
 function limitOf(plan: Head, plant: Plant, part: Part): Omit<Weakest, 'part'> | null {
@@ -64,3 +68,5 @@ function limitOf(plan: Head, plant: Plant, part: Part): Omit<Weakest, 'part'> | 
     null,
   );
 }
+
+const isCompressor = (part: Part): boolean => part.kind.kind === 'compressor';

@@ -1,0 +1,98 @@
+import {
+  firstCharge,
+  liquidLineTarget,
+  mostCharge,
+  saturationBubblePressure,
+  saturationDewPressure,
+  suctionLineTarget,
+  targetSuperheat,
+  totalCharge,
+} from '../figures';
+import { computed, input, named } from '../given';
+import { lineCharge } from '../line-charge';
+import { type Context, type Of, stated } from './context';
+
+/** Refrigerant that goes in by weight. */
+export function charged({ plan, options, figures, draws }: Context, event: Of<'charges'>): void {
+  const { system } = plan;
+  if (event.purpose === 'adjust') return;
+  if (event.mass) draws.push({ of: 'refrigerant', refrigerant: event.refrigerant, mass: event.mass });
+  if (plan.kinds.includes('conversion')) {
+    const oldCharge = stated(system.recoverCharge);
+    figures.push(
+      firstCharge.figure(
+        'system',
+        {
+          oldCharge,
+          from: system.refrigerant.before ? named(system.refrigerant.before) : undefined,
+          to: named(event.refrigerant),
+        },
+        options,
+      ),
+      mostCharge.figure('system', { oldCharge }, options),
+    );
+    return;
+  }
+  const lines = lineCharge(plan, event.refrigerant, options);
+  const allowance = lines[0];
+  if (allowance) {
+    figures.push(...lines);
+    if (allowance.quantity && !event.mass)
+      draws.push({ of: 'refrigerant', refrigerant: event.refrigerant, mass: allowance.quantity });
+  }
+  figures.push(
+    totalCharge.figure(
+      'system',
+      { plate: stated(system.charge), additions: allowance ? [computed(allowance)] : [] },
+      options,
+    ),
+  );
+}
+
+/** Metering devices that do not follow the load: the charge is set by the superheat that the weather asks. */
+const fixed = new Set(['fixed-orifice', 'cap-tube']);
+
+/** What the thermometer must read where the charge or a valve is trimmed, at the temperatures that the plan states. */
+export function adjusted({ plan, options, figures }: Context, event: Of<'adjusts'>): void {
+  const { condensing, evaporating, subcooling, superheat, refrigerant } = plan.system;
+  if (!refrigerant.after) return;
+  const gas = named(refrigerant.after);
+  if (event.what === 'charge' && plan.graph.parts.some((part) => fixed.has(part.kind.kind))) {
+    figures.push(
+      targetSuperheat.figure(
+        'system',
+        { outdoors: stated(plan.site.outdoors), wetBulb: stated(plan.site.wetBulb) },
+        options,
+      ),
+    );
+    return;
+  }
+  if (event.what === 'charge' && condensing && typeof event.to !== 'string') {
+    const at = saturationBubblePressure.figure(
+      refrigerant.after,
+      { refrigerant: gas, temperature: stated(condensing) },
+      options,
+    );
+    const target = event.to ? input(event.to, 'plan') : stated(subcooling);
+    figures.push(
+      liquidLineTarget.figure('liquid line', { refrigerant: gas, pressure: computed(at), subcooling: target }, options),
+      at,
+    );
+  }
+  if (event.what === 'superheat' && evaporating) {
+    const at = saturationDewPressure.figure(
+      refrigerant.after,
+      { refrigerant: gas, temperature: stated(evaporating) },
+      options,
+    );
+    const target = event.to && typeof event.to !== 'string' ? input(event.to, 'plan') : stated(superheat);
+    figures.push(
+      suctionLineTarget.figure(
+        'suction line',
+        { refrigerant: gas, pressure: computed(at), superheat: target },
+        options,
+      ),
+      at,
+    );
+  }
+}
