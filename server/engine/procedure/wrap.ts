@@ -14,14 +14,16 @@ export interface Line {
   readonly width: number;
 }
 
-/** Cuts a word that is wider than a whole line into the longest parts that fit. */
+/** Cuts a word that is wider than a whole line into the longest parts that fit: at a blank or behind ".." where it has one. */
 function cut(word: Piece, width: number, measure: Measure): Piece[] {
   const parts: Piece[] = [];
   let part = '';
   for (const sign of word.text) {
     if (part !== '' && measure(part + sign, word.style) > width) {
-      parts.push({ text: part, style: word.style });
-      part = '';
+      const at = Math.max(part.lastIndexOf(' ') + 1, part.lastIndexOf('..') + 2);
+      const here = at > 1 ? at : part.length;
+      parts.push({ text: part.slice(0, here).trimEnd(), style: word.style });
+      part = part.slice(here);
     }
     part += sign;
   }

@@ -119,7 +119,7 @@ describe('the split changeout', () => {
     expect(lines.find((line) => line.startsWith('End'))).toContain('loss at most 1.9 psi*');
     // Weakest part 500 psig: 450 + 5 to 0.96 x 500 psig (sheet.md, sample step).
     expect(cautionsOf(test)).toContain('Relief set at 455..480 psig*');
-    expect(test.ifFails).toMatchObject({ backTo: { number: step(split(), 'Set in place').number }, most: 3 });
+    expect(test.ifFails).toMatchObject({ backTo: { number: step(split(), 'Set the new').number }, most: 3 });
     expect(said(test.ifFails!.first)).toContain('let the nitrogen down');
   });
 

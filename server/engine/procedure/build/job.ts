@@ -3,6 +3,7 @@ import type { Amount as Authored } from '../../plan/terms';
 import type { Fact } from '../document';
 import { type Sentence, sentence } from '../sentence';
 import { classOf, flammable } from './hazards';
+import { recoversWhole } from './recovered';
 import type { Sheet } from './sheet';
 import { capital, counted, joined, listed } from './words';
 
@@ -78,7 +79,9 @@ function amountsOf(sheet: Sheet): Sentence {
       return shown ? [sentence(`${label} `, shown)] : [];
     });
   return joined([
-    plan.system.recoverCharge ? sentence('recover ', ruler.stated(plan.system.recoverCharge)) : [],
+    plan.system.recoverCharge && recoversWhole(sheet)
+      ? sentence('recover ', ruler.stated(plan.system.recoverCharge))
+      : [],
     ...total('solvent-in-job', 'solvent'),
     ...total('nitrogen-in-all', 'nitrogen'),
     ...total('oil-in-all', 'oil'),

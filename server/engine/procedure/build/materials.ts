@@ -3,6 +3,7 @@ import type { Amount as Authored, Name } from '../../plan/terms';
 import type { Figure } from '../../takeoff/figure';
 import type { Material } from '../document';
 import { type Amount, type Run, sentence } from '../sentence';
+import { recoversWhole } from './recovered';
 import { chargedOf, type Sheet } from './sheet';
 import { counted } from './words';
 
@@ -103,16 +104,7 @@ function nitrogenWhy(sheet: Sheet): string {
 /** What goes into a cylinder by the plan: the stated charge where the system is recovered into it. */
 function recoveredInto(sheet: Sheet, item: BringItem): Amount | null {
   const charge = sheet.plan.system.recoverCharge;
-  if (!charge) return null;
-  const whole = sheet.walk.entries.some((entry) =>
-    entry.events.some(
-      (event) =>
-        event.type === 'recovers' &&
-        (event.into === null || event.into === item.label) &&
-        event.spaces.some((space) => space.parts.length > sheet.plan.graph.parts.length / 2),
-    ),
-  );
-  return whole ? sheet.ruler.stated(charge) : null;
+  return charge && recoversWhole(sheet, item.label) ? sheet.ruler.stated(charge) : null;
 }
 
 /** Without a stated stock the take-off says what to bring. */

@@ -2,6 +2,7 @@ import { exactly } from '../../quantity';
 import { forTheRecord } from '../construct';
 import type { RecordPage, RecordRow } from '../document';
 import { type Sentence, sentence } from '../sentence';
+import { recoversWhole } from './recovered';
 import { chargedOf, type Sheet } from './sheet';
 
 /** What is written down at the end, beside what the plan expected. */
@@ -33,7 +34,7 @@ function quantities(sheet: Sheet): readonly RecordRow[] {
         if (held.refrigerant)
           recovered.set(
             held.refrigerant,
-            held.refrigerant === plan.system.refrigerant.before && plan.system.recoverCharge
+            held.refrigerant === plan.system.refrigerant.before && plan.system.recoverCharge && recoversWhole(sheet)
               ? sentence(ruler.stated(plan.system.recoverCharge))
               : forTheRecord,
           );

@@ -17,5 +17,5 @@ export const place = verb({
     if (parts.length === 0) act.emit({ type: 'no-effect', why: 'it stands in place already' });
     putIn(act, parts);
   },
-  say: (values, speech) => ({ sentence: `Set in place ${speech.parts(values.what)}` }),
+  say: (values, speech) => ({ sentence: `Set ${speech.parts(values.what)} in place` }),
 });

@@ -3,6 +3,7 @@ import { checks, reading, textLine } from '../../construct';
 import type { StepLine } from '../../document';
 import { type Sentence, sentence } from '../../sentence';
 import type { Here } from '../here';
+import { isWhole } from '../recovered';
 
 /** "4 inHg of vacuum, or deeper": a vacuum reading grows the other way. */
 export function levelToReach(here: Here, level: Authored): Sentence {
@@ -31,7 +32,7 @@ export function recoverLines(here: Here): readonly StepLine[] {
     ),
   );
   const plate = here.plan.system.recoverCharge;
-  if (plate && (event?.spaces.some((space) => space.parts.length > here.plan.graph.parts.length / 2) ?? false))
+  if (plate && event && isWhole(here.plan, event.spaces))
     lines.push(reading('Taken out', mass, sentence('the plate says ', here.ruler.stated(plate)), false));
   const missed = here.partNames(event?.missed ?? []);
   if (missed.length > 0)
