@@ -1,19 +1,6 @@
 import { child } from '../plan/bind';
 import type { Plan } from '../plan/plan';
-
-/** Kinds of equipment that rules tell apart. */
-export const equipmentKinds = [
-  'air-conditioning',
-  'vrf',
-  'chiller',
-  'self-contained',
-  'condensing-unit',
-  'supermarket',
-  'cold-storage',
-  'transport',
-  'industrial',
-] as const;
-export type EquipmentKind = (typeof equipmentKinds)[number];
+import type { EquipmentKind } from '../reference/equipment-kinds';
 
 /** What the plan states the machine to be; null where it states nothing. */
 export const statedEquipment = (plan: Plan): EquipmentKind | null =>
@@ -29,5 +16,18 @@ export function isComfort(plan: Plan): boolean {
   return (
     (plan.system.evaporating === null || plan.system.evaporating.quantity.low > 273.15) &&
     !plan.graph.parts.some((part) => ofRefrigeration.has(part.kind.kind))
+  );
+}
+
+/** A compressor, the coil that it rejects heat by and the coil that takes it up, all new: no repair, a new machine. */
+export function isNewMachine(plan: Plan): boolean {
+  const isNew = (...kinds: readonly string[]): boolean => {
+    const parts = plan.graph.parts.filter(
+      (part) => kinds.includes(part.kind.kind) && !plan.graph.circuits[part.circuit]?.untouched,
+    );
+    return parts.length > 0 && parts.every((part) => part.standing === 'new' || part.standing === 'added');
+  };
+  return (
+    isNew('compressor') && isNew('condenser', 'evaporator', 'coaxial-coil', 'plate-exchanger', 'microchannel-coil')
   );
 }

@@ -27,6 +27,7 @@ import { solventExpired } from './rules/solvent-expired';
 import { tubeNotRated } from './rules/tube-not-rated';
 import { tubeNotStated } from './rules/tube-not-stated';
 import { vapourLineTooSmall } from './rules/vapour-line-too-small';
+import { warmingOverLimit } from './rules/warming-over-limit';
 import { wrongCurve } from './rules/wrong-curve';
 
 /** Whether materials, tools, people and equipment suit the refrigerant and each other. */
@@ -35,6 +36,7 @@ export const suitabilityChecks: readonly Check[] = [
   overDesignPressure,
   refrigerantNotAllowed,
   refrigerantFromStockOnly,
+  warmingOverLimit,
   shippedWithOtherRefrigerant,
   chargeOverRoomLimit,
   leakSensorMissing,

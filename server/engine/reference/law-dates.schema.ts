@@ -5,6 +5,10 @@ export const lawDatesTable = z.object({
   rows: z.array(
     z.object({
       name: z.string().regex(/^[a-z0-9-]+$/),
+      /** Whose law it is. */
+      law: z.enum(['US', 'EU']),
+      /** The kinds of new equipment that a limit of warming potential holds for; null where it is no such limit. */
+      equipment: z.array(z.string()).nullable(),
       from: z.iso.date(),
       subject: z.string().min(10),
       limit: z.number().nullable(),

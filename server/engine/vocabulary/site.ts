@@ -1,13 +1,17 @@
-import { choice, count, list, quantity, thing } from '../plan/terms';
+import { bounded, choice, count, list, quantity, thing } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
+import { lawDefault, laws } from '../reference/jurisdictions';
 
 /** Words of a plan's site and crew. */
+/** No air on earth is colder or hotter: -128 and 134 °F are the records (World Meteorological Organization, from memory). */
+const weather = { least: '-140 degF', most: '160 degF' } as const;
+
 export const siteWords = [
   word({
     word: 'altitude',
     places: ['site'],
     once: true,
-    form: { height: first(quantity('length'), 'above the sea') },
+    form: { height: first(bounded(quantity('altitude'), { least: '-1500 ft', most: '20000 ft' }), 'above the sea') },
     meaning: 'Sets the local atmosphere that gauge and vacuum readings count from.',
     example: 'altitude 640 ft',
     roles: ['figure'],
@@ -16,7 +20,7 @@ export const siteWords = [
     word: 'outdoors',
     places: ['site'],
     once: true,
-    form: { temperature: first(quantity('temperature'), 'dry bulb') },
+    form: { temperature: first(bounded(quantity('temperature'), weather), 'dry bulb') },
     meaning: 'Temperature outdoors at the time of the work.',
     example: 'outdoors 84 degF',
     roles: ['figure', 'check'],
@@ -26,8 +30,8 @@ export const siteWords = [
     places: ['site'],
     once: true,
     form: {
-      temperature: first(quantity('temperature'), 'dry bulb'),
-      wetBulb: clause('wet-bulb', quantity('temperature'), 'wet bulb of the return air'),
+      temperature: first(bounded(quantity('temperature'), weather), 'dry bulb'),
+      wetBulb: clause('wet-bulb', bounded(quantity('temperature'), weather), 'wet bulb of the return air'),
     },
     meaning: 'Return air at the time of the work.',
     example: 'indoors 75 degF, wet-bulb 63 degF',
@@ -38,7 +42,7 @@ export const siteWords = [
     places: ['site'],
     form: {
       where: first(thing('PLACE'), 'attic, machine-room, roof …'),
-      volume: maybe(quantity('volume'), 'air in it'),
+      volume: maybe(bounded(quantity('volume'), { over: '0 ft3' }), 'air in it'),
       ventilation: clause('ventilation', quantity('volume-flow'), 'fresh air while the work is done'),
       open: flag('open-air', 'out of doors'),
     },
@@ -50,7 +54,7 @@ export const siteWords = [
     word: 'smallest-room',
     places: ['site'],
     once: true,
-    form: { volume: first(quantity('volume'), 'air in it') },
+    form: { volume: first(bounded(quantity('volume'), { over: '0 ft3' }), 'air in it') },
     meaning: 'The smallest room that a leak could fill.',
     example: 'smallest-room 960 ft3',
     roles: ['figure', 'check'],
@@ -64,6 +68,24 @@ export const siteWords = [
     example: 'lowest-tube 41 degF',
     roles: ['check'],
   }),
+  word({
+    word: 'law',
+    places: ['site'],
+    once: true,
+    form: { whose: first(choice(...laws), 'whose') },
+    meaning: `Whose law the site is under: levels of recovery, certificates and dates go by it. ${lawDefault} where nothing is said.`,
+    example: 'law EU',
+    roles: ['figure', 'check', 'sheet'],
+  }),
+  word({
+    word: 'hot-work',
+    places: ['site'],
+    once: true,
+    form: { watch: clause('watch', quantity('time'), 'after the last torch') },
+    meaning: 'The site asks for a permit and a watch for fire wherever a torch is used.',
+    example: 'hot-work watch 60 min per "permit of the owner"',
+    roles: ['check', 'sheet'],
+  }),
 
   // Crew.
   ...(['lead', 'fitter', 'helper', 'electrician'] as const).map((each) =>
@@ -74,7 +96,18 @@ export const siteWords = [
         number: maybe(count(), 'how many'),
         certificates: clause(
           'certified',
-          list(choice('universal', 'type-I', 'type-II', 'type-III', 'section-609', 'flammable')),
+          list(
+            choice(
+              'universal',
+              'type-I',
+              'type-II',
+              'type-III',
+              'section-609',
+              'category-I',
+              'category-II',
+              'flammable',
+            ),
+          ),
           'certificates held',
         ),
       },

@@ -1,7 +1,11 @@
-import { choice, count, date, either, name, pair, quantity } from '../plan/terms';
+import { bounded, choice, count, date, either, name, pair, quantity } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
+import { equipmentKinds } from '../reference/equipment-kinds';
 
 /** Words of the `system` block: the machine as a whole. */
+/** Superheat or subcooling that is set on a machine; more is a slip, less than none is no target. */
+const target = { least: '0 Δ°F', most: '120 Δ°F' } as const;
+
 export const systemWords = [
   word({
     word: 'refrigerant',
@@ -73,7 +77,7 @@ export const systemWords = [
     once: true,
     roles: ['figure', 'check'],
     form: {
-      full: first(quantity('power'), 'at full load'),
+      full: first(bounded(quantity('power'), { over: '0 Btu/h' }), 'at full load'),
       least: clause('least', quantity('power'), 'at the least load'),
     },
     meaning: 'Cooling capacity at full and at least load.',
@@ -83,7 +87,7 @@ export const systemWords = [
     word: 'subcooling',
     places: ['system'],
     once: true,
-    form: { target: first(quantity('temperature-difference'), 'the target') },
+    form: { target: first(bounded(quantity('temperature-difference'), target), 'the target') },
     meaning: 'Target subcooling.',
     example: 'subcooling 10 Δ°F per "rating plate"',
     roles: ['figure', 'check'],
@@ -92,7 +96,7 @@ export const systemWords = [
     word: 'superheat',
     places: ['system'],
     once: true,
-    form: { target: first(quantity('temperature-difference'), 'the target') },
+    form: { target: first(bounded(quantity('temperature-difference'), target), 'the target') },
     meaning: 'Target superheat.',
     example: 'superheat 8..12 Δ°F',
     roles: ['figure', 'check'],
@@ -103,8 +107,8 @@ export const systemWords = [
     once: true,
     roles: ['figure', 'check'],
     form: {
-      low: clause('low', quantity('pressure'), 'of the low side'),
-      high: clause('high', quantity('pressure'), 'of the high side'),
+      low: clause('low', bounded(quantity('pressure'), { over: '0 psig' }), 'of the low side'),
+      high: clause('high', bounded(quantity('pressure'), { over: '0 psig' }), 'of the high side'),
     },
     meaning: 'Design pressures from the nameplate.',
     example: 'design-pressure low 250 psig, high 450 psig',
@@ -145,7 +149,7 @@ export const systemWords = [
     word: 'rated',
     places: ['system', 'part'],
     once: true,
-    form: { pressure: first(quantity('pressure'), 'highest working pressure') },
+    form: { pressure: first(bounded(quantity('pressure'), { over: '0 psig' }), 'highest working pressure') },
     meaning: 'The highest pressure that it may see.',
     example: 'rated 500 psig',
     roles: ['figure', 'check'],
@@ -157,6 +161,16 @@ export const systemWords = [
     form: { year: first(date(), 'year of manufacture') },
     meaning: 'When the machine was made; some rules depend on it.',
     example: 'built 2003',
+    roles: ['check'],
+  }),
+  word({
+    word: 'equipment',
+    places: ['system'],
+    once: true,
+    form: { kind: first(choice(...equipmentKinds), 'kind') },
+    meaning:
+      'The kind of machine that rules tell apart: limits of warming potential and dates hang on it. Where nothing is said, comfort cooling is told by its parts.',
+    example: 'equipment cold-storage',
     roles: ['check'],
   }),
   word({
@@ -204,7 +218,10 @@ export const partWords = [
     once: true,
     roles: ['figure', 'check'],
     form: {
-      outside: first(either(quantity('length'), name('tube')), 'outside diameter, or a tube of the shop'),
+      outside: first(
+        either(bounded(quantity('length'), { over: '0 in' }), name('tube')),
+        'outside diameter, or a tube of the shop',
+      ),
       standard: maybe(choice('ACR', 'EN', 'drawn', 'annealed'), 'by which table'),
     },
     meaning: 'The tube, by outside diameter and table.',
@@ -214,7 +231,10 @@ export const partWords = [
     word: 'wall',
     places: ['part'],
     once: true,
-    form: { thickness: first(quantity('length'), 'of the wall'), measured: flag('measured', 'on this line') },
+    form: {
+      thickness: first(bounded(quantity('length'), { over: '0 in' }), 'of the wall'),
+      measured: flag('measured', 'on this line'),
+    },
     meaning: 'Wall thickness, where the table does not hold or it was measured.',
     example: 'wall 0.032 in measured',
     roles: ['figure', 'check'],
@@ -223,7 +243,7 @@ export const partWords = [
     word: 'length',
     places: ['part'],
     once: true,
-    form: { length: first(quantity('length'), 'along the tube') },
+    form: { length: first(bounded(quantity('length'), { over: '0 ft' }), 'along the tube') },
     meaning: 'Length of a line.',
     example: 'length 48 ft',
     roles: ['figure'],
@@ -279,7 +299,7 @@ export const partWords = [
     word: 'relief',
     places: ['part'],
     once: true,
-    form: { pressure: first(quantity('pressure'), 'where it opens') },
+    form: { pressure: first(bounded(quantity('pressure'), { over: '0 psig' }), 'where it opens') },
     meaning: 'A relief valve on the part, and its setting.',
     example: 'relief 400 psig',
     roles: ['check'],
@@ -323,7 +343,7 @@ export const partWords = [
     word: 'bore',
     places: ['part'],
     once: true,
-    form: { diameter: first(quantity('length'), 'inside') },
+    form: { diameter: first(bounded(quantity('length'), { over: '0 in' }), 'inside') },
     meaning: 'Bore of a cap tube or an orifice.',
     example: 'bore 0.042 in',
     roles: ['figure', 'check'],

@@ -1,11 +1,15 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
+import type { Plan } from '../../plan/plan';
 import { bubblePressure, refrigerantNamed } from '../../properties';
+import { europeanCertificateSource, europeanCertificates } from '../../reference/jurisdictions';
 import { type PressureClass, pressureClass } from '../../reference/recovery-levels';
 import { fahrenheit } from '../../reference/table-units';
 import { ventingExempt } from '../../reference/venting-exempt';
 import { defineCheck } from '../define';
-import { authority } from '../support';
+import { lawOf, lawTaken } from '../jurisdiction';
+import { chargeInAll } from '../plant-facts';
+import { amount, authority } from '../support';
 
 /** The temperature by which the rule sorts refrigerants into pressure classes (40 CFR 82.152). */
 const sorted = fahrenheit(104);
@@ -27,9 +31,10 @@ export const certificateDoesNotCover = defineCheck({
   reads: 'figure',
   ground: 'law',
   meaning:
-    'The plan states its crew, and nobody in it holds a certificate for this pressure class and kind of appliance.',
+    'The plan states its crew, and nobody in it holds a certificate for this machine: by pressure class and kind of appliance under the law of the US, by charge under that of the EU.',
   why: 'Opening, recovering or charging by somebody without it is against the law, however well it is done.',
-  source: '40 CFR 82.161 (technician certification, handbook 2.1); pressure classes of 82.152',
+  source:
+    '40 CFR 82.161 (technician certification, handbook 2.1); pressure classes of 82.152; (EU) 2015/2067 article 3 (from memory)',
   wrong: { base: 'split', plan: 'crew {\n  lead certified type-III # <- here\n}' },
   right: { base: 'split', plan: 'crew {\n  lead certified type-II\n  helper\n}' },
   plan(whole) {
@@ -42,17 +47,53 @@ export const certificateDoesNotCover = defineCheck({
     const name = plan.system.refrigerant.before ?? plan.system.refrigerant.after;
     const tables = name === null ? undefined : refrigerantNamed(name);
     if (name === null || !tables || ventingExempt.includes(name)) return;
-    const group = pressureClass(bubblePressure(tables, sorted));
-    const small = plan.system.smallAppliance !== null;
-    if (plan.crew.some(({ certificates }) => certificates.some((each) => covers[each]?.(group, small)))) return;
+    const asked = askedBy(plan, pressureClass(bubblePressure(tables, sorted)));
+    if (!asked || plan.crew.some(({ certificates }) => certificates.some(asked.covers))) return;
     const crew = child(plan.declaration.bound.block, 'crew');
     const holder = crew?.block.find((each) => each.spans['certificates']);
     const at = holder ?? crew;
     if (!at) return;
     const held = plan.crew.flatMap(({ certificates }) => certificates);
     whole.reportAt(at, holder?.spans['certificates'] ?? wordSpan(at), {
-      message: `${name} in ${small ? 'a small appliance' : `a machine of ${group.replace('-', ' ')} pressure`} asks for a certificate ${small ? 'type-I' : group === 'low' ? 'type-III' : 'type-II'} or universal, and the crew holds ${held.length > 0 ? held.join(', ') : 'none'}; ${authority}.`,
+      message: `${name} in ${asked.machine} asks for a certificate ${asked.named} (${asked.source}${lawTaken(plan)}), and the crew holds ${held.length > 0 ? held.join(', ') : 'none'}; ${authority}.`,
       related: [{ cause: handles.cause, message: 'refrigerant is handled here' }],
     });
   },
 });
+
+interface Asked {
+  /** What the machine is to the rule, in words. */
+  readonly machine: string;
+  readonly named: string;
+  readonly source: string;
+  covers(certificate: string): boolean;
+}
+
+/** What the law of the site asks for this machine; null where it is none that is known. */
+function askedBy(plan: Plan, group: PressureClass): Asked | null {
+  const small = plan.system.smallAppliance !== null;
+  switch (lawOf(plan)) {
+    case 'US':
+      return {
+        machine: small ? 'a small appliance' : `a machine of ${group.replace('-', ' ')} pressure`,
+        named: `${small ? 'type-I' : group === 'low' ? 'type-III' : 'type-II'} or universal`,
+        source: '40 CFR 82.161',
+        covers: (certificate) => covers[certificate]?.(group, small) ?? false,
+      };
+    case 'EU': {
+      const charge = Math.max(chargeInAll(plan) ?? 0, plan.system.recoverCharge?.quantity.high ?? 0);
+      const suits = (certificate: string): boolean => {
+        const rule = europeanCertificates[certificate];
+        return rule !== undefined && charge < (small ? rule.mostSealed : rule.most);
+      };
+      return {
+        machine: charge > 0 ? `a machine of ${amount('mass', charge)}` : 'this machine',
+        named: Object.keys(europeanCertificates).filter(suits).join(' or '),
+        source: europeanCertificateSource,
+        covers: suits,
+      };
+    }
+    default:
+      return null;
+  }
+}

@@ -1,10 +1,12 @@
 import type { Stated } from '../../plan/plan';
 import { exactly, type Quantity } from '../../quantity';
+import { recoveryByLaw } from '../../reference/jurisdictions';
 import { recoveryLevelSource, unreachableLevelSource } from '../../reference/recovery-levels';
 import { recoveryLevel } from '../../takeoff/figures/recovery-level';
 import { input, named } from '../../takeoff/given';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
+import { lawOf, lawTaken } from '../jurisdiction';
 import { isCompressor } from '../plant';
 import { authority, edits, gauge } from '../support';
 
@@ -17,9 +19,9 @@ export const recoveryTooShallow = defineCheck({
   reads: 'figure',
   ground: 'law',
   meaning:
-    'The level stated for this recovery is above the one that the regulation asks for the pressure class of the refrigerant, the charge and the age of the recovery machine. For a repair that takes neither compressor nor coil off, atmospheric pressure is enough.',
+    'The level stated for this recovery is above the one that the law of the site asks (`law` of the site; the table of the US where it states none): by the pressure class of the refrigerant, the charge and the age of the recovery machine. For a repair that takes neither compressor nor coil off, atmospheric pressure is enough.',
   why: 'What is left is let into the air when the circuit is opened: against the law, and more than a trace with a large or a medium-pressure charge.',
-  source: `${recoveryLevelSource}; ${unreachableLevelSource} (handbook 2.1); ${authority}`,
+  source: `${recoveryLevelSource}, where the site states no other law; ${recoveryByLaw.EU.source}; ${unreachableLevelSource} (handbook 2.1); ${authority}`,
   wrong: { base: 'split', instead: [['recover system to 0 inHg', 'recover system to 20 psig # <- here']] },
   right: { base: 'split' },
   plan(whole) {
@@ -33,12 +35,13 @@ export const recoveryTooShallow = defineCheck({
         const parts = event.spaces.flatMap((space) => space.parts);
         const wide = parts.length > entry.before.graph.parts.length / 2;
         const asked = required(whole, gas, wide);
+        const { source } = recoveryByLaw[lawOf(whole.plan)];
         const enough = major(whole, at, parts) ? (asked ?? atmosphere) : atmosphere;
         // One percent is less than a gauge shows.
         if (event.level <= enough * 1.01 || reachedLater(whole.entries, at, parts, enough)) continue;
         const limit = enough < atmosphere * 0.99 ? inches(whole, enough) : '0 psig';
         whole.report(entry, {
-          message: `${gas} is recovered to ${gauge(whole.plan, event.level)} only; before this circuit is opened the rule asks ${limit} (${recoveryLevelSource}); ${authority}.`,
+          message: `${gas} is recovered to ${gauge(whole.plan, event.level)} only; before this circuit is opened the rule asks ${limit} (${source}${lawTaken(whole.plan)}); ${authority}.`,
           slot: entry.slot.step.spans['level'] ? 'level' : 'what',
           concerns: parts,
           fixes: [
@@ -64,6 +67,8 @@ const inches = (whole: Whole, level: number): string =>
 
 function required(whole: Whole, gas: string, wide: boolean): number | null {
   const { plan } = whole;
+  const { level } = recoveryByLaw[lawOf(plan)];
+  if (level !== 'table') return level === 'atmosphere' ? plan.site.atmosphere : level;
   const machine = plan.bring?.find((each) => each.word === 'recovery-machine')?.declaration;
   const made = machine?.bound.block.find((each) => each.word?.word === 'made')?.values['year'] as string | undefined;
   const charge: Stated | null = plan.system.recoverCharge ?? plan.system.charge;

@@ -11,6 +11,7 @@ export const refrigerantFromStockOnly = defineCheck({
   acceptable: true,
   reads: 'figure',
   ground: 'law',
+  yieldsTo: ['refrigerant-not-allowed'],
   meaning:
     'New equipment with this refrigerant is no longer made; what was made before the day of the rule may still be put in.',
   why: 'Whether this one may depends on its plate; an accepted finding says that somebody has looked.',

@@ -2,7 +2,8 @@ import type { Plan } from '../../plan/plan';
 import { inForce, type LawDate, lawDateNamed } from '../../reference/law-dates';
 import type { RefrigerantFacts } from '../../reference/refrigerant-facts';
 import { defineCheck, type Whole } from '../define';
-import { isComfort } from '../equipment';
+import { isComfort, isNewMachine } from '../equipment';
+import { lawOf, lawTaken } from '../jurisdiction';
 import { changesRefrigerant, newFacts, systemSpot } from '../plant-facts';
 import { authority } from '../support';
 
@@ -16,7 +17,7 @@ export const refrigerantNotAllowed = defineCheck({
   ground: 'law',
   meaning: 'On the date of the plan a rule forbids this refrigerant in new equipment, or forbids going over to it.',
   why: 'The installation is against the law, and the owner is left with a machine that nobody may fill.',
-  source: 'table of dates: 40 CFR 82.15(g), 40 CFR 84.54, 88 FR 88825, 91 FR 31284',
+  source: 'table of dates: 40 CFR 82.15(g), 40 CFR 84.54, 88 FR 88825, 91 FR 31284; (EU) 2024/590',
   wrong: {
     base: 'split',
     plan: 'date 2026-03-02',
@@ -37,6 +38,10 @@ export const refrigerantNotAllowed = defineCheck({
 
 function forbids(plan: Plan, facts: RefrigerantFacts): LawDate | undefined {
   const day = plan.day ?? '';
+  const law = lawOf(plan);
+  if (law === 'EU')
+    return facts.ozoneDepleting && inForce('eu-hcfc-end', day) ? lawDateNamed('eu-hcfc-end') : undefined;
+  if (law !== 'US') return undefined;
   if (
     facts.ozoneDepleting &&
     (changesRefrigerant(plan) || isNewMachine(plan)) &&
@@ -54,19 +59,7 @@ function forbids(plan: Plan, facts: RefrigerantFacts): LawDate | undefined {
 /** New comfort cooling whose refrigerant is above the limit of warming potential. */
 export function overWarming(plan: Plan, facts: RefrigerantFacts): boolean {
   const limit = lawDateNamed('technology-transition-ac')?.limit ?? Number.POSITIVE_INFINITY;
-  return isNewMachine(plan) && isComfort(plan) && facts.warming.fourth > limit;
-}
-
-/** A compressor, the coil that it rejects heat by and the coil that takes it up, all new: no repair, a new machine. */
-function isNewMachine(plan: Plan): boolean {
-  const of = (...kinds: readonly string[]) =>
-    plan.graph.parts.filter((part) => kinds.includes(part.kind.kind) && !plan.graph.circuits[part.circuit]?.untouched);
-  const isNew = (parts: ReturnType<typeof of>): boolean =>
-    parts.length > 0 && parts.every((part) => part.standing === 'new' || part.standing === 'added');
-  return (
-    isNew(of('compressor')) &&
-    isNew(of('condenser', 'evaporator', 'coaxial-coil', 'plate-exchanger', 'microchannel-coil'))
-  );
+  return lawOf(plan) === 'US' && isNewMachine(plan) && isComfort(plan) && facts.warming.fourth > limit;
 }
 
 export function say(whole: Whole, law: LawDate, facts: RefrigerantFacts, way: string): void {
@@ -74,6 +67,6 @@ export function say(whole: Whole, law: LawDate, facts: RefrigerantFacts, way: st
   const warming =
     law.limit === null ? '' : ` (warming potential ${Math.round(facts.warming.fourth)}, limit ${law.limit})`;
   whole.reportAt(bound, span, {
-    message: `${facts.name}${warming}: since ${law.from}, ${law.subject} (${law.citation}): ${way}; ${authority}.`,
+    message: `${facts.name}${warming}: since ${law.from}, ${law.subject} (${law.citation}${law.verified ? '' : ', not verified'}${lawTaken(whole.plan)}): ${way}; ${authority}.`,
   });
 }

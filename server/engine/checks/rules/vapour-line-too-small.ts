@@ -29,7 +29,7 @@ export const vapourLineTooSmall = defineCheck({
     base: 'split',
     instead: [
       ['suction-line kept {', 'suction-line kept { # <- here'],
-      ['tube 7/8 in ACR', 'tube 5/8 in ACR'],
+      ['tube 7/8 in ACR', 'tube 1/2 in ACR'],
     ],
   },
   right: { base: 'split' },
