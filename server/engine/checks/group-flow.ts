@@ -11,6 +11,7 @@ import { flushUninspected } from './rules/flush-uninspected';
 import { lineNotDisconnected } from './rules/line-not-disconnected';
 import { neverFlush } from './rules/never-flush';
 import { regulatorDoesNotSuit } from './rules/regulator-does-not-suit';
+import { swabBlocked } from './rules/swab-blocked';
 import { trapNotDrained } from './rules/trap-not-drained';
 import { wetWithSolvent } from './rules/wet-with-solvent';
 import { wrongTestGas } from './rules/wrong-test-gas';
@@ -25,6 +26,7 @@ export const flowChecks: readonly Check[] = [
   coilFlushedInPlace,
   flushPathForks,
   flushUninspected,
+  swabBlocked,
   trapNotDrained,
   flushNotPurged,
   finalPurgeWeak,

@@ -9,6 +9,7 @@ import { burnoutCause } from './rules/burnout-cause';
 import { burntCompressorKept } from './rules/burnt-compressor-kept';
 import { chargeIntoGas } from './rules/charge-into-gas';
 import { chargeStillIn } from './rules/charge-still-in';
+import { chargedAfterStart } from './rules/charged-after-start';
 import { closureLeftIn } from './rules/closure-left-in';
 import { compressorWithoutRefrigerant } from './rules/compressor-without-refrigerant';
 import { conversionNotCarriedThrough } from './rules/conversion-not-carried-through';
@@ -29,17 +30,20 @@ import { noFieldDrier } from './rules/no-field-drier';
 import { notPressureTested } from './rules/not-pressure-tested';
 import { notProvedZero } from './rules/not-proved-zero';
 import { notPutBack } from './rules/not-put-back';
+import { notStarted } from './rules/not-started';
 import { oilRoundsLate } from './rules/oil-rounds-late';
 import { openUnderPressure } from './rules/open-under-pressure';
 import { partNotAsStated } from './rules/part-not-as-stated';
 import { powerNotRestored } from './rules/power-not-restored';
 import { pressureAboveRating } from './rules/pressure-above-rating';
 import { pumpOntoPressure } from './rules/pump-onto-pressure';
+import { readWhileStanding } from './rules/read-while-standing';
 import { recordMissing } from './rules/record-missing';
 import { recoveryTooShallow } from './rules/recovery-too-shallow';
 import { refrigerantVented } from './rules/refrigerant-vented';
 import { sectionNotEvacuated } from './rules/section-not-evacuated';
 import { sectionNotRecovered } from './rules/section-not-recovered';
+import { startedAgainstShutValve } from './rules/started-against-shut-valve';
 import { suctionDrierLeftIn } from './rules/suction-drier-left-in';
 import { suctionDrierMissing } from './rules/suction-drier-missing';
 import { torchHazard } from './rules/torch-hazard';
@@ -88,6 +92,10 @@ export const orderChecks: readonly Check[] = [
   coresLeftOut,
   notPutBack,
   valveLeftShut,
+  startedAgainstShutValve,
+  notStarted,
+  chargedAfterStart,
+  readWhileStanding,
   adjustedBeforeRunning,
   wrongChargeTarget,
   adjustedInCold,

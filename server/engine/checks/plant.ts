@@ -34,6 +34,10 @@ export const isDrier = (part: Part): boolean => part.kind.group === 'drier';
 export const onlyDriers = (plant: Plant, space: Space): boolean =>
   space.parts.every((index) => isDrier(plant.graph.parts[index]!));
 
+/** A compressor alone between its own shut valves: its maker tested the shell, the crew soaps the joints. */
+export const isCasing = (graph: Graph, space: Space): boolean =>
+  space.parts.every((index) => isCompressor(graph.parts[index]!) || graph.parts[index]!.kind.group === 'valve');
+
 /** "the inlet of suction-line (to filter-drier)": an end as people find it. */
 export function endName(graph: Graph, end: number): string {
   const it = graph.ends[end]!;

@@ -81,7 +81,16 @@ export type Event =
     }
   | { readonly type: 'changes-oil'; readonly part: number; readonly held: Contents }
   | { readonly type: 'cleans'; readonly parts: readonly number[]; readonly onBench: boolean }
-  | { readonly type: 'starts'; readonly mode: string | null }
+  | {
+      readonly type: 'starts';
+      readonly mode: string | null;
+      /** The machines that are meant; none where the whole system is. */
+      readonly parts: readonly number[];
+    }
+  /** Readings that are taken or written down, by the words that the plan has for them. */
+  | { readonly type: 'reads'; readonly of: readonly string[] }
+  /** Swabs pulled through a line; `blocked` are the ends that none gets through. */
+  | { readonly type: 'swabs'; readonly line: number; readonly blocked: readonly number[] }
   | { readonly type: 'powers'; readonly to: 'on' | 'controls' | 'locked-out' }
   | { readonly type: 'mounts'; readonly parts: readonly number[] }
   | { readonly type: 'unmounts'; readonly parts: readonly number[] }

@@ -1,8 +1,12 @@
-import { defineCheck } from '../define';
+import { defineCheck, type Here } from '../define';
 import { edits } from '../support';
 
 /** Good practice repeats these; a plan that does them once more is never told off. */
 const never = new Set(['pressure-test', 'evacuate', 'break-vacuum', 'decay-test']);
+
+/** A proof before anything is opened, or of a vacuum where there is none, is no repetition. */
+const idle = (here: Here): boolean =>
+  here.step.word.word === 'decay-test' || here.before.parts.every((part) => part.opened === null);
 
 /** A step after which everything is as it was. */
 export const noEffect = defineCheck({
@@ -13,7 +17,7 @@ export const noEffect = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'What the step does is done already, or there is nothing for it to act on. Nitrogen breaks, extra tests and repeated evacuations are never meant.',
+    'What the step does is done already, or there is nothing for it to act on. Nitrogen breaks, extra tests and repeated evacuations are never meant; a test before anything was opened is.',
   why: 'Often a sign that the step stands in the wrong place, or names the wrong part.',
   source: 'common practice',
   wrong: {
@@ -22,9 +26,8 @@ export const noEffect = defineCheck({
   },
   right: { base: 'split' },
   step(here) {
-    if (never.has(here.step.word.word)) return;
     const [event] = here.events('no-effect');
-    if (!event) return;
+    if (!event || (never.has(here.step.word.word) && !idle(here))) return;
     here.report({
       message: `This changes nothing: ${event.why}.`,
       fixes: [{ title: 'Take the step out', edits: (mend) => edits(mend.remove(here.step)) }],

@@ -1,7 +1,10 @@
-import type { Cause } from '../../circuit/state';
-import { defineCheck } from '../define';
-import { onlyDriers } from '../plant';
-import { edits } from '../support';
+import type { Cause, Plant } from '../../circuit/state';
+import { firstStage } from '../../reference/pressure-test';
+import { standardAtmosphere } from '../../reference/table-units';
+import { defineCheck, type Whole } from '../define';
+import { isCasing, onlyDriers } from '../plant';
+import { saturationDesign, sideOf, statedDesign } from '../plant-facts';
+import { edits, gauge } from '../support';
 
 /** What was opened is pumped on or charged without a pressure test since. */
 export const notPressureTested = defineCheck({
@@ -11,9 +14,9 @@ export const notPressureTested = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'published',
-  yieldsTo: ['joint-left-open', 'pressure-above-rating', 'torch-hazard'],
+  yieldsTo: ['joint-left-open', 'pressure-above-rating', 'torch-hazard', 'test-below-design'],
   meaning:
-    'A part that was opened is evacuated, or refrigerant is let into it, and no pressure test has covered it since: none was made, it did not reach this section, or a later step opened it again.',
+    'A part that was opened is evacuated, or refrigerant is let into it, and no pressure test has covered it since: none was made, it was made before anything was opened, it did not reach this section, it stopped at the first, soaped stage, or a later step opened the part again.',
   why: 'A pump on a leak draws in air and water for hours and the decay test then only says that something leaks; the charge goes the same way.',
   source: 'ASHRAE 15 field test, federal guide specification 15652A (handbook 7.1, 13.1)',
   wrong: {
@@ -36,7 +39,7 @@ export const notPressureTested = defineCheck({
       for (const space of aimed) {
         const bare = space.parts.filter((part) => {
           const state = entry.before.parts[part]!;
-          return state.opened !== null && state.tested === null && !state.ownCharge;
+          return state.opened !== null && !state.ownCharge && !proved(whole, entry.before, part);
         });
         const [first] = bare;
         if (first === undefined) continue;
@@ -57,12 +60,19 @@ export const notPressureTested = defineCheck({
         whole.report(entry, {
           message: (say) =>
             before && whole.entries.indexOf(before) < whole.entries.indexOf(entry)
-              ? `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} opened again after the test of ${say.step(before.cause)}: test again before the pump is put on.`
+              ? entry.before.parts[first]!.tested !== null
+                ? `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} tested at no more than the first stage, ${gauge(whole.plan, entry.before.parts[first]!.tested!.level)}, since ${bare.length > 1 ? 'they were' : 'it was'} opened: test at the design pressure before the pump is put on.`
+                : `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} opened again after the test of ${say.step(before.cause)}: test again before the pump is put on.`
               : `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} opened at ${say.step(cause)} and never pressure-tested before this step.`,
           slot: 'what',
           root: cause,
           concerns: bare,
-          related: [{ cause, message: 'it was opened here' }],
+          related: [
+            { cause, message: 'it was opened here' },
+            ...(entry.before.parts[first]!.tested
+              ? [{ cause: entry.before.parts[first]!.tested!.by, message: 'the first stage' }]
+              : []),
+          ],
           fixes: [
             {
               title: 'Test before this step',
@@ -81,3 +91,25 @@ export const notPressureTested = defineCheck({
     }
   },
 });
+
+/**
+ * Whether a pressure test has covered a part since it was opened. The first stage finds open joints; it proves a part
+ * only where its side is designed for little more, where the step cites the sheet that asks for no more, or where it is
+ * the casing of a compressor alone.
+ */
+function proved(whole: Whole, plant: Plant, part: number): boolean {
+  const { tested } = plant.parts[part]!;
+  if (tested === null) return false;
+  const { plan } = whole;
+  const stage = firstStage.quantity.high - standardAtmosphere;
+  if (tested.level - plan.site.atmosphere > stage * 1.01) return true;
+  const test = whole.entries.find((entry) => entry.cause === tested.by);
+  if (typeof test?.slot.step.values['per'] === 'string') return true;
+  const space = test?.events
+    .flatMap((event) => (event.type === 'pressurises' ? event.spaces : []))
+    .find((each) => each.parts.includes(part));
+  if (space && isCasing(plan.graph, space)) return true;
+  const side = sideOf(plan, plan.graph.parts[part]!);
+  const design = statedDesign(plan, side) ?? saturationDesign(plan, side);
+  return design === null || design - plan.site.atmosphere < stage * 3;
+}

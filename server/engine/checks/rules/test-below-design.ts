@@ -5,7 +5,7 @@ import type { Plan } from '../../plan/plan';
 import { firstStage, leastDesignPressure } from '../../reference/pressure-test';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
-import { isCompressor } from '../plant';
+import { isCasing, isCompressor } from '../plant';
 import { designSource, keptEquipment, saturationDesign, sideOf, statedDesign, unfit } from '../plant-facts';
 import { authority, gauge } from '../support';
 
@@ -37,10 +37,10 @@ export const testBelowDesign = defineCheck({
     for (const [index, all] of tests) {
       const best = all.reduce((most, each) => (each.level > most.level ? each : most));
       // A part that saw the first, soaped stage alone was not proved at all, which is another check's finding.
-      if (isCited(best) || isCasing(plan, best.space)) continue;
+      if (isCited(best) || isCasing(plan.graph, best.space)) continue;
       // What the widest test could not ask of it, for what is weaker in the same space, a narrower one can.
       const asked = all
-        .filter((each) => !isCasing(plan, each.space))
+        .filter((each) => !isCasing(plan.graph, each.space))
         .flatMap((each) => {
           const bound = boundOf(plan, index, each.space);
           return bound === null ? [] : [{ ...each, bound }];
@@ -105,12 +105,6 @@ function boundOf(plan: Plan, index: number, space: Space): number | null {
   // A part that is rated lower bounds what its neighbours can be tested at.
   return least([wanted(plan, index), ...space.parts.flatMap((each) => plan.graph.parts[each]!.properties.rated ?? [])]);
 }
-
-/** A compressor alone between its own shut valves: its maker tested the shell, the crew soaps the joints. */
-const isCasing = (plan: Plan, space: Space): boolean =>
-  space.parts.every(
-    (index) => isCompressor(plan.graph.parts[index]!) || plan.graph.parts[index]!.kind.group === 'valve',
-  );
 
 const isKept = (part: Part): boolean => part.standing === 'kept' && !isLine(part.kind);
 

@@ -1,7 +1,8 @@
+import { hasGap } from '../../circuit/spaces';
 import { selection } from '../../plan/selection';
 import { count } from '../../plan/terms';
 import { clause, first, flag } from '../../plan/vocabulary';
-import { mark } from '../acts';
+import { mark, part } from '../acts';
 import { verb } from '../verb';
 
 /** Pulls swabs through a line instead of solvent. As many come out as went in. */
@@ -19,6 +20,12 @@ export const pullSwab = verb({
   perform(values, act) {
     for (const index of act.parts(values.what)) {
       act.draft.setPart(index, { residue: { oil: null, share: 0, acid: act.draft.part(index).residue.acid } });
+      const now = act.draft.now();
+      const blocked = part(act, index).ends.filter((end) => {
+        const { joint } = act.draft.graph.ends[end]!;
+        return now.ends[end]!.closure?.opening === null || (joint >= 0 && !hasGap(now, joint));
+      });
+      act.emit({ type: 'swabs', line: index, blocked });
       mark(act, `pull-swab ${act.draft.graph.parts[index]!.name}`);
     }
   },

@@ -30,7 +30,10 @@ export const readStep = verb({
   },
   meaning: 'Takes readings, against a limit where one is stated.',
   example: 'read pressure-drop of suction-drier, at most 4 psi',
-  perform: (values, act) => markAll(act, act.targets(values.what)),
+  perform(values, act) {
+    markAll(act, act.targets(values.what));
+    act.emit({ type: 'reads', of: values.what?.map((selector) => selector.noun) ?? [] });
+  },
   say: (values, speech) => ({
     sentence: `Read ${speech.parts(values.what)}${values.on ? ` on ${values.on.text}` : ''}${values.zone ? ' for each zone' : ''}`,
     aside: [

@@ -11,6 +11,9 @@ export const recordStep = verb({
   form: { what: first(selection(['quantities', 'readings', 'full-charge'], true), 'what') },
   meaning: 'Writes down quantities and readings.',
   example: 'record quantities, readings',
-  perform: (values, act) => markAll(act, act.targets(values.what)),
+  perform(values, act) {
+    markAll(act, act.targets(values.what));
+    act.emit({ type: 'reads', of: values.what?.map((selector) => selector.noun) ?? [] });
+  },
   say: (values, speech) => ({ sentence: `Record ${speech.parts(values.what)}` }),
 });

@@ -1,5 +1,6 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
+import { machines } from '../machines';
 import { forTime, tail } from '../slots';
 import { verb } from '../verb';
 
@@ -12,7 +13,7 @@ export const run = verb({
   meaning: 'Lets a machine run for a while, so that oil mixes or readings settle.',
   example: 'run comp-a for 24 h',
   perform(values, act) {
-    act.emit({ type: 'starts', mode: null });
+    act.emit({ type: 'starts', mode: null, parts: machines(act, values.what) });
     const lockedOut = new Map(act.draft.now().lockedOut);
     // A lock on one machine stays when the rest runs.
     for (const target of act.targets(values.what))

@@ -1,6 +1,7 @@
 import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
+import { machines } from '../machines';
 import { verb } from '../verb';
 
 /** Lets the system run. */
@@ -15,7 +16,7 @@ export const start = verb({
   meaning: 'Starts the system, or turns it round while it runs.',
   example: 'start system in cooling',
   perform(values, act) {
-    act.emit({ type: 'starts', mode: values.mode ?? null });
+    act.emit({ type: 'starts', mode: values.mode ?? null, parts: machines(act, values.what) });
     act.draft.set({ running: true });
     const marks = new Map(act.draft.now().marks);
     marks.set(`start ${values.mode ?? 'system'}`, act.cause);

@@ -1,0 +1,57 @@
+import { neighbours } from '../circuit/spaces';
+import type { Plant } from '../circuit/state';
+
+/** How far the gas of a compressor gets on its way round the circuit. */
+export interface RoundTrip {
+  readonly comesBack: boolean;
+  /** Parts that it passed, in the order in which it met them. */
+  readonly passed: readonly number[];
+  /** Parts with a shut valve that it stopped at. */
+  readonly shut: readonly number[];
+}
+
+/**
+ * Follows the gas from a compressor's outlet to its inlet, past what hands left shut. Valves under control open when the
+ * machine runs, and a check valve lets the flow through; those of `opened` are taken for open.
+ */
+export function roundTrip(plant: Plant, compressor: number, opened: ReadonlySet<number> = new Set()): RoundTrip {
+  const { graph } = plant;
+  const [inlet, outlet] = graph.parts[compressor]!.ends;
+  const passed: number[] = [];
+  const shut: number[] = [];
+  const seen = new Set<number>();
+  const queue = outlet === undefined ? [] : [outlet];
+  const passes = (end: number): boolean => {
+    const { part, side } = graph.ends[end]!;
+    const { kind } = graph.parts[part]!;
+    const seat = side === 'outlet' && kind.shuts !== 'driven' && plant.parts[part]!.position === 'shut';
+    if (opened.has(part) || (plant.ends[end]!.valve !== 'shut' && !seat)) return true;
+    shut.push(part);
+    return false;
+  };
+  for (let end = queue.shift(); end !== undefined; end = queue.shift()) {
+    if (seen.has(end)) continue;
+    seen.add(end);
+    const { part } = graph.ends[end]!;
+    if (plant.parts[part]!.mounted === 'none' || !plant.ends[end]!.attached || !passes(end)) continue;
+    passed.push(part);
+    for (const other of neighbours(plant, end)) {
+      if (plant.parts[graph.ends[other]!.part]!.mounted === 'none' || !plant.ends[other]!.attached) continue;
+      if (!passes(other)) continue;
+      if (other === inlet) return { comesBack: true, passed, shut };
+      queue.push(other ^ 1);
+    }
+  }
+  return { comesBack: false, passed, shut };
+}
+
+/** The valves that hands left shut in a compressor's way, all that it would meet; none where its gas comes back, or a gap keeps it from that. */
+export function shutInWay(plant: Plant, compressor: number): readonly number[] {
+  const found = new Set<number>();
+  for (;;) {
+    const { comesBack, shut } = roundTrip(plant, compressor, found);
+    if (comesBack) return [...found];
+    if (shut.length === 0) return [];
+    for (const part of shut) found.add(part);
+  }
+}

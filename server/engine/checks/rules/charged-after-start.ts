@@ -1,0 +1,51 @@
+import type { Cause } from '../../circuit/state';
+import { defineCheck } from '../define';
+import { aboveZero } from '../plant';
+
+/** The charge, or what the lines take of it, weighed into a machine that is running and trimmed. */
+export const chargedAfterStart = defineCheck({
+  name: 'charged-after-start',
+  severity: 'warning',
+  title: 'The charge is weighed in after the start',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  yieldsTo: ['charged-twice', 'compressor-without-refrigerant', 'charge-into-gas', 'joint-left-open'],
+  meaning:
+    'The step weighs in what the plate and the lines ask for while the system runs already. A stated portion added while it runs is fine, as long as the charge was not trimmed and the label not written before.',
+  why: 'The machine has run short of refrigerant until then, and what was trimmed and written down before is wrong again.',
+  source: 'common practice (handbook 13.2: weigh in, start, tune, label)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['  charge system\n', ''],
+      ['label system', 'charge system # <- here\n    label system'],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    let trimmed: { readonly cause: Cause; readonly what: string } | null = null;
+    let started: Cause | null = null;
+    for (const entry of whole.entries) {
+      for (const event of entry.events) {
+        if (event.type === 'recovers') trimmed = null;
+        if (event.type === 'starts') started = entry.cause;
+        if (event.type === 'adjusts' && event.what === 'charge') trimmed = { cause: entry.cause, what: 'trimmed' };
+        if (event.type !== 'charges' || event.purpose !== 'charge' || !entry.before.running) continue;
+        const held = event.held.some((each) => each.gas === 'refrigerant' && aboveZero(entry.before, each));
+        if (!held || (event.mass !== null && trimmed === null)) continue;
+        const after = trimmed ?? { cause: started, what: 'running' };
+        whole.report(entry, {
+          message: (say) =>
+            `The charge is weighed in when the system is ${after.what} already, since ${say.step(after.cause)}: weigh it in before the start.`,
+          slot: 'what',
+          root: 'after start',
+          concerns: event.spaces.flatMap((space) => space.parts),
+          related: after.cause ? [{ cause: after.cause, message: `it is ${after.what} since here` }] : [],
+        });
+      }
+      const labelled = entry.after.marks.get('label system');
+      if (trimmed === null && labelled === entry.cause) trimmed = { cause: entry.cause, what: 'labelled' };
+    }
+  },
+});

@@ -1,0 +1,92 @@
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type Whole } from '../define';
+import { readyCompressors } from '../plant';
+import { roundTrip, shutInWay } from '../round-trip';
+import { edits } from '../support';
+
+/** A machine that runs while its gas cannot come round. */
+export const startedAgainstShutValve = defineCheck({
+  name: 'started-against-shut-valve',
+  severity: 'error',
+  title: 'A compressor starts against a shut valve',
+  acceptable: false,
+  reads: 'state',
+  ground: 'practice',
+  yieldsTo: ['compressor-without-refrigerant', 'joint-left-open', 'valve-left-shut', 'power-not-restored'],
+  meaning:
+    'The system starts, or runs again with the power, and no way from the compressor’s outlet round to its inlet is open: valves that hands shut stand in each. A start for a pump-down is fine. Where a coil or a receiver lies before the shut valve, the finding is a warning.',
+  why: 'Against a shut discharge valve a compressor bursts or burns within seconds; behind a shut liquid or suction valve it pulls a vacuum, foams its oil away and trips.',
+  source: 'common practice: valves open before the start (handbook 13.1)',
+  wrong: {
+    base: 'rack',
+    instead: [
+      ['    open valve-s, valve-d\n', ''],
+      ['start system', 'start system # <- here\n    open valve-s, valve-d'],
+    ],
+  },
+  right: { base: 'rack' },
+  plan(whole) {
+    whole.entries.forEach((entry, at) => {
+      const start = entry.events.find((event) => event.type === 'starts');
+      if (!start && (entry.before.running || !entry.after.running)) return;
+      if (pumpsDown(whole, at)) return;
+      const plant = entry.after;
+      for (const { index } of readyCompressors(plant)) {
+        if (start && start.parts.length > 0 && !start.parts.includes(index)) continue;
+        const shut = shutInWay(plant, index);
+        if (shut.length === 0) continue;
+        const room = roundTrip(plant, index).passed.some((part) => {
+          const { group, kind } = whole.plan.graph.parts[part]!.kind;
+          return group === 'coil' || kind === 'receiver';
+        });
+        whole.report(entry, {
+          message: (say) =>
+            `${say.part(index)} starts while ${say.parts(shut)} ${shut.length > 1 ? 'stand' : 'stands'} shut, and its gas has no other way round: open ${shut.length > 1 ? 'them' : 'it'} first.`,
+          slot: 'what',
+          severity: room ? 'warning' : 'error',
+          root: shut.join(),
+          concerns: [index, ...shut],
+          related: shut.flatMap((part) => {
+            const by = shutBy(whole, entry, part);
+            return by ? [{ cause: by.cause, message: `${whole.plan.graph.parts[part]!.name} was shut here` }] : [];
+          }),
+          fixes: [
+            {
+              title: 'Open before this step',
+              edits: (mend) =>
+                edits(
+                  mend.insertBefore(
+                    entry.slot.step,
+                    `open ${shut.map((part) => whole.plan.graph.parts[part]!.name).join(', ')}`,
+                  ),
+                ),
+            },
+          ],
+        });
+        return;
+      }
+    });
+  },
+});
+
+/** Whether the machine is run to draw the charge in: a pump-down before anything is opened or started again. */
+function pumpsDown(whole: Whole, at: number): boolean {
+  for (const entry of whole.entries.slice(at + 1)) {
+    if (entry.after.marks.get('pump-down') === entry.cause) return true;
+    if (!entry.after.running || entry.events.some((event) => event.type === 'starts')) return false;
+  }
+  return false;
+}
+
+/** The last step that shut a part's valve before an entry. */
+const shutBy = (whole: Whole, before: Entry, part: number): Entry | undefined =>
+  whole.entries
+    .slice(0, whole.entries.indexOf(before))
+    .reverse()
+    .find(
+      (entry) =>
+        (entry.before.parts[part]!.position !== 'shut' && entry.after.parts[part]!.position === 'shut') ||
+        whole.plan.graph.parts[part]!.ends.some(
+          (end) => entry.before.ends[end]!.valve !== 'shut' && entry.after.ends[end]!.valve === 'shut',
+        ),
+    );
