@@ -61,7 +61,11 @@ test('the stock is told container by container, with where it falls short and wh
     end: expect.closeTo(0, 9),
   });
   expect(ended.shortfalls).toMatchObject([{ of: 'solvent', what: 'shop-flush', unit: 'kg' }]);
-  expect(ended.waste.map(({ container }) => container)).toEqual(['vented metal can for spent solvent', 'rc-30']);
+  expect(ended.waste.map(({ container }) => container)).toEqual([
+    'vented metal can for spent solvent',
+    'the old compressor, capped',
+    'rc-30',
+  ]);
   expect(new Set(ended.defaults).size).toBe(ended.defaults.length);
   const { out } = await scarce.type('takeoff', split);
   for (const part of ['Container by container', 'Falls short', 'To take away', 'Taken where the plan is silent'])

@@ -73,6 +73,11 @@ function reportOf(chosen: Chosen, options: ShowOptions): TakeoffReport {
         figures: figures.map((figure) => figureReport(figure, options)),
       };
     }),
+    lines: takeOff.lines.map(({ part, figures }) => ({
+      part,
+      figures: figures.map((figure) => figureReport(figure, options)),
+    })),
+    machine: takeOff.machine.map((figure) => figureReport(figure, options)),
     totals: takeOff.totals.map((figure) => figureReport(figure, options)),
     containers: containerLines(takeOff, options).map(
       ({ of, what, container, kind, start, end, shown, changed, price }) => ({
@@ -119,6 +124,9 @@ function textOf(chosen: Chosen, options: ShowOptions, paint: Paint): string {
     lines.push('', paint('bold', `${handleOf(entry).number}  ${step.text}${round === null ? '' : ', each round'}`));
     lines.push(...rows(figures, options));
   }
+  const own = takeOff.lines.flatMap(({ figures }) => figures);
+  if (own.length > 0) lines.push('', paint('bold', 'The lines'), ...rows(own, options));
+  if (takeOff.machine.length > 0) lines.push('', paint('bold', 'The machine'), ...rows(takeOff.machine, options));
   lines.push('', paint('bold', 'In all'), ...rows(takeOff.totals, options));
   const section = (title: string, own: readonly string[]): void => {
     if (own.length > 0) lines.push('', paint('bold', title), ...own);

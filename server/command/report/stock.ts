@@ -26,7 +26,7 @@ export interface ContainerLine {
 export function containerLines(takeOff: TakeOff, options: ShowOptions): readonly ContainerLine[] {
   const said = (kind: Kind, value: number): string => liquid(exactly(kind, value), options);
   const nitrogen = takeOff.nitrogen.cylinders.map(
-    ({ name, start, left }): ContainerLine => ({
+    ({ name, start, left, price }): ContainerLine => ({
       of: 'nitrogen',
       what: 'nitrogen',
       container: name,
@@ -35,7 +35,7 @@ export function containerLines(takeOff: TakeOff, options: ShowOptions): readonly
       end: left,
       shown: `${said('pressure', start)} to ${said('pressure', left)}`,
       changed: takeOff.nitrogen.changes.find((change) => change.from === name)?.entry ?? null,
-      price: null,
+      price,
     }),
   );
   const supplies = (of: ContainerLine['of'], runs: readonly SupplyRun[]): readonly ContainerLine[] =>

@@ -23,6 +23,10 @@ export const takeoffReport = z
         }),
       )
       .describe('in the order of the work; a step with figures of several subjects stands once for each'),
+    lines: z
+      .array(z.strictObject({ part: z.string(), figures: z.array(figureReport) }))
+      .describe('what each line is, and how it suits what will flow through it'),
+    machine: z.array(figureReport).describe('what the machine is and becomes; no step bears these'),
     totals: z.array(figureReport),
     containers: z
       .array(

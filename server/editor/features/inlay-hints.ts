@@ -3,7 +3,7 @@ import { showFigure } from '../../engine/takeoff/show-figure';
 import { boundView } from '../asking';
 import type { PlanView } from '../engine';
 import { hintsOf } from '../hints/choose';
-import { figurePage } from '../hover/step';
+import { figurePage } from '../hover/figure';
 import { headEnd } from '../look';
 import { forEachPlaced } from '../placed';
 import { planOf } from '../plan-around';

@@ -11,6 +11,8 @@ import type { PlanView } from '../engine';
 import { type Definition, definitionsOf, type Mention } from '../names';
 import { entriesOf, lines, partPage, statePage } from '../part-page';
 import { planAround } from '../plan-around';
+import { figureLines } from './figure';
+import { figuresOfLine } from './machine';
 
 /** What a name stands for. */
 export function namePages(asked: Asked, bound: Bound, mention: Mention): readonly string[] {
@@ -78,7 +80,9 @@ function partPages(view: PlanView, bound: Bound, mention: Mention): readonly str
       ? `**${name}**, all through the job:\n${atStart}`
       : `**${name}** at the beginning:\n${atStart}\n\nat the end:\n${atEnd}`;
   });
-  return [kinds, states.join('\n\n'), ...rest];
+  const figures = shown.flatMap(({ index }) => figuresOfLine(view, index));
+  const sizes = figures.length > 0 ? [figureLines(figures, site.atmosphere)] : [];
+  return [kinds, ...sizes, states.join('\n\n'), ...rest];
 }
 
 /** Class, glide and boiling point of a refrigerant, with where they come from. */

@@ -1,12 +1,11 @@
 import { numberOf } from '../../engine/checks/check';
 import type { Bound } from '../../engine/plan/bind';
 import type { Figure } from '../../engine/takeoff/figure';
-import { relationNamed } from '../../engine/takeoff/figures';
-import { showFigure } from '../../engine/takeoff/show-figure';
 import type { Asked } from '../asking';
 import type { PlanView } from '../engine';
 import { entriesOf } from '../part-page';
 import { jobsOf, planAround } from '../plan-around';
+import { figurePage } from './figure';
 
 /** A step's number on the sheet and its computed figures with their workings. */
 export function stepPages(asked: Asked, bound: Bound): readonly string[] {
@@ -29,27 +28,6 @@ export function figuresOf(view: PlanView, bound: Bound): readonly Figure[] {
   });
   return [...found.values()];
 }
-
-/** One figure in Markdown: the result, how it was found, what it rests on. */
-export function figurePage(figure: Figure, atmosphere: number): string {
-  const title = relationNamed(figure.name)?.title ?? figure.name.replaceAll('-', ' ');
-  const shown = showFigure(figure, { system: 'both', atmosphere });
-  const head = `**${title}** (${figure.subject}): ${figure.quantity === null ? shown : `= ${shown}`}`;
-  const workings = figure.workings.length > 0 ? ['```text', ...figure.workings, '```'].join('\n') : undefined;
-  const notes = figure.notes.map((note) => `- ${note}`).join('\n');
-  const sources =
-    figure.sources.length > 0
-      ? `*${how[figure.confidence]}. Source: ${figure.sources.join('; ')}*`
-      : `*${how[figure.confidence]}.*`;
-  return [head, workings, notes, sources].filter((each) => each !== undefined && each !== '').join('\n\n');
-}
-
-const how: Record<Figure['confidence'], string> = {
-  published: 'Computed; rests on published figures',
-  computed: 'Computed',
-  practice: 'Computed; rests on common practice',
-  memory: 'Computed; rests on figures from memory',
-};
 
 /** In a standard: which jobs follow it, and for a step at which of their steps it stands. */
 export function jobsPage(asked: Asked, bound: Bound): readonly string[] {

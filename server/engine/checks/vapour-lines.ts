@@ -31,20 +31,3 @@ export const isAccepted = (plan: Plan, part: Part): boolean =>
   part.properties.per?.['rise'] !== undefined ||
   part.properties.per?.['tube'] !== undefined ||
   child(plan.partStatements[part.index]?.block ?? [], 'velocity') !== undefined;
-
-/** Cooling load of a line and the pipes beside it at the least and in full, W; null where the plan does not say what goes through it. */
-export function loadsOf(
-  plan: Plan,
-  line: Part,
-  together: readonly Part[],
-): { readonly least: number; readonly full: number } | null {
-  const own = line.properties.capacity;
-  if (own) return { least: own.least ?? own.full, full: own.full };
-  const { capacity, leastCapacity } = plan.system;
-  // In one of several branches only a part of the load goes; what part, the plan would have to say.
-  const branches = new Set(
-    plan.graph.parts.filter((part) => part.kind.kind === 'evaporator').map((part) => part.index),
-  );
-  const alone = line.within.length === 0 || together.length > 1 || branches.size <= 1;
-  return capacity && alone ? { least: (leastCapacity ?? capacity).quantity.low, full: capacity.quantity.low } : null;
-}

@@ -76,6 +76,14 @@ export const subcoolingDefault = fact(
   '8 to 12 degF where the plate is silent: common practice, no source',
   'practice',
 );
+/** Taken where a plan says nothing of superheat. */
+export const superheatDefault = fact(
+  'temperature-difference',
+  8 * fahrenheitDifference,
+  12 * fahrenheitDifference,
+  '8 to 12 degF where the plan is silent: common practice, no source',
+  'practice',
+);
 export const leastSuperheatTarget = fact(
   'temperature-difference',
   5 * fahrenheitDifference,

@@ -135,7 +135,7 @@ export const resolve = (
       const { source, confidence } = spec.default;
       const quantity = onSite(spec.default.quantity, context.atmosphere);
       const shown = context.tell(quantity, spec.as);
-      inputs[key] = { quantity, shown, from: 'default' };
+      inputs[key] = { quantity, shown, from: 'default', source };
       values[key] = quantity;
       notes.push(`The ${spec.title} is not stated; ${shown} is taken (${source}).`);
       confidences.push(confidence);

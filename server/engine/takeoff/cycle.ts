@@ -7,6 +7,8 @@ import {
   superheatedVapour,
 } from '../properties';
 
+import { subcoolingDefault, superheatDefault } from '../reference/charging';
+
 /** Working temperatures in K: evaporating by the dew line, condensing by the bubble line. Differences in K. */
 export interface Working {
   readonly evaporating: number;
@@ -50,12 +52,19 @@ export const dutyOf = (refrigerant: Refrigerant, working: Working): Duty | null 
 /** The inputs of a relation that works between two temperatures. */
 export const workingInputs = {
   evaporating: { kind: 'temperature', title: 'evaporating temperature', from: '`evaporating` of the system' },
-  superheat: { kind: 'temperature-difference', title: 'superheat', from: '`superheat` of the system', valid: [0, 60] },
+  superheat: {
+    kind: 'temperature-difference',
+    title: 'superheat',
+    from: '`superheat` of the system',
+    default: superheatDefault,
+    valid: [0, 60],
+  },
   condensing: { kind: 'temperature', title: 'condensing temperature', from: '`condensing` of the system' },
   subcooling: {
     kind: 'temperature-difference',
     title: 'subcooling',
     from: '`subcooling` of the system',
+    default: subcoolingDefault,
     valid: [0, 60],
   },
 } as const;

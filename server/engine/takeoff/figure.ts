@@ -8,6 +8,8 @@ export interface Input {
   /** As read: "3/8 in ACR", "R-454B". */
   readonly shown: string;
   readonly from: 'plan' | 'computed' | 'default' | 'reference';
+  /** Of a default: what it rests on. */
+  readonly source?: string;
 }
 
 /** A computed result with its workings: the same object feeds the hint, the hover, the command line and the sheet. */

@@ -3,7 +3,7 @@ import type { Declaration } from '../plan/scope';
 import { contentOf, nitrogen, nitrogenMass, standardTemperature } from '../properties';
 import type { Entry } from '../walk/walk';
 import type { Draw } from './draws';
-import { brought, fact, factOf, pieces, usual } from './stock-data';
+import { brought, fact, factOf, pieces, priceOf, usual } from './stock-data';
 
 /** A nitrogen cylinder on the job: how full it is now. */
 interface Cylinder {
@@ -12,6 +12,7 @@ interface Cylinder {
   readonly start: number;
   /** m3. */
   readonly waterVolume: number;
+  readonly price: string | null;
   /** kg that is in it. */
   mass: number;
 }
@@ -25,7 +26,13 @@ export interface PlannedDraw {
 
 export interface NitrogenRun {
   /** What each cylinder starts with and has left, Pa absolute, in the order of use. */
-  readonly cylinders: readonly { readonly name: string; readonly start: number; readonly left: number }[];
+  readonly cylinders: readonly {
+    readonly name: string;
+    readonly start: number;
+    readonly left: number;
+    /** The shop's price of it, as it is written there. */
+    readonly price: string | null;
+  }[];
   /** Steps at which a cylinder is changed, because the one before cannot give the pressure asked. */
   readonly changes: readonly { readonly entry: Entry; readonly from: string; readonly to: string }[];
   /** The first step that the stock cannot serve, and what it lacks from there on in all, kg. */
@@ -111,7 +118,12 @@ export function runNitrogen(plan: Plan, draws: readonly PlannedDraw[]): Nitrogen
     if (current) after.set(draw.entry, pressureIn(current, temperature));
   }
   return {
-    cylinders: used.map((each) => ({ name: each.name, start: each.start, left: pressureIn(each, temperature) })),
+    cylinders: used.map((each) => ({
+      name: each.name,
+      start: each.start,
+      left: pressureIn(each, temperature),
+      price: each.price,
+    })),
     changes,
     short: short[0] ? { entry: short[0].entry, mass: short.reduce((sum, each) => sum + each.mass, 0) } : null,
     after,
@@ -136,7 +148,7 @@ function fill(plan: Plan, declaration: Declaration, name: string, temperature: n
       ? contentOf(nitrogen, waterVolume, full!, standardTemperature)
       : contentOf(nitrogen, waterVolume, at, temperature);
   if (mass === null) return null;
-  const cylinder = { name, start: 0, waterVolume, mass };
+  const cylinder = { name, start: 0, waterVolume, price: priceOf(declaration), mass };
   return { ...cylinder, start: at ?? pressureIn(cylinder, temperature) };
 }
 

@@ -5,6 +5,8 @@ import type { Counted, StepTakeOff } from './draws';
 import type { Figure } from './figure';
 import { recoveryCylindersNeeded } from './figures';
 import { computed, input } from './given';
+import { figuresOfLines, type LineFigures } from './line-run';
+import { figuresOfMachine } from './machine';
 import { massOf, type NitrogenRun, type PlannedDraw, runNitrogen } from './nitrogen-run';
 import { stepTakeOff, wordsWithFigures } from './of-step';
 import { runOils } from './oil-run';
@@ -27,6 +29,10 @@ export interface TakeOff {
   /** By entry of the walk. */
   readonly steps: readonly (readonly Figure[])[];
   readonly totals: readonly Figure[];
+  /** What the machine is and becomes; no step bears these. */
+  readonly machine: readonly Figure[];
+  /** What each line is, and how it suits what will flow through it. */
+  readonly lines: readonly LineFigures[];
   /** Every draw with the times that it is made, least to most. */
   readonly draws: readonly Counted[];
   /** The nitrogen cylinders in the order of the work, at the most rounds. */
@@ -91,6 +97,16 @@ export function takeOff(plan: Plan, walk: Walk): TakeOff {
   // findings must not wait for them.
   let totals: readonly Figure[] | null = null;
   const summed = (): readonly Figure[] => (totals ??= totalsOf(plan, draws, { ...runs, time: time() }));
+  let machine: readonly Figure[] | null = null;
+  let lines: readonly LineFigures[] | null = null;
+  const ofLines = (): readonly LineFigures[] => (lines ??= figuresOfLines(plan));
+  const ofMachine = (): readonly Figure[] => (machine ??= figuresOfMachine(plan));
+  const all = (): readonly Figure[] => [
+    ...steps.flat(),
+    ...ofLines().flatMap(({ figures }) => figures),
+    ...ofMachine(),
+    ...summed(),
+  ];
   let waste: TakeOff['waste'] | null = null;
   let defaults: readonly string[] | null = null;
   return {
@@ -105,11 +121,17 @@ export function takeOff(plan: Plan, walk: Walk): TakeOff {
     get totals() {
       return summed();
     },
+    get machine() {
+      return ofMachine();
+    },
+    get lines() {
+      return ofLines();
+    },
     get waste() {
-      return (waste ??= wasteOf(summed(), runs.recovery));
+      return (waste ??= wasteOf(plan, walk.entries, summed(), runs.recovery));
     },
     get defaults() {
-      return (defaults ??= [...new Set([...steps.flat(), ...summed()].flatMap((figure) => figure.defaults))]);
+      return (defaults ??= [...new Set(all().flatMap((figure) => figure.defaults))]);
     },
   };
 }

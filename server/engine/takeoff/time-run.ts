@@ -6,7 +6,7 @@ import { fact } from '../reference/fact';
 import { hour, minute } from '../reference/table-units';
 import type { Verb } from '../steps/verb';
 import type { Entry } from '../walk/walk';
-import { timesOf } from './rounds';
+import { timesOf, type WayBack, waysBack } from './rounds';
 
 /** Time of one entry of the walk over all its rounds, s, least to most. */
 export interface StepTime {
@@ -27,6 +27,8 @@ export interface TimeRun {
   /** Long waits, at which the crew leaves. */
   readonly long: readonly { readonly entry: Entry; readonly wait: Quantity }[];
   readonly visits: number;
+  /** What one round of each way back takes at the most, s. */
+  readonly again: readonly { readonly way: WayBack; readonly time: number }[];
   readonly people: number;
 }
 
@@ -58,6 +60,11 @@ export function runTime(plan: Plan, entries: readonly Entry[]): TimeRun {
     if (arrives) visited.add(visit);
     steps.set(entry, timeOf(plan, entry, arrives ? minutesOf(visit) : [0, 0]));
   }
+  const onceAgain = ({ from, to }: WayBack): number =>
+    entries.slice(to, from + 1).reduce((total, entry) => {
+      const { work, wait } = steps.get(entry)!;
+      return total + work.high + wait.high;
+    }, 0);
   const people = Math.max(
     1,
     plan.crew.reduce((sum, member) => sum + member.number, 0),
@@ -83,6 +90,7 @@ export function runTime(plan: Plan, entries: readonly Entry[]): TimeRun {
     onSite: between('time', left[0]!, left[1]!),
     long,
     visits: visited.size,
+    again: waysBack(entries).map((way) => ({ way, time: onceAgain(way) })),
     people,
   };
 }

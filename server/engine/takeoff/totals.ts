@@ -1,16 +1,17 @@
-import type { Plan, Stated } from '../plan/plan';
+import type { Plan } from '../plan/plan';
+import type { Declaration } from '../plan/scope';
 import { between, exactly, type Quantity, show } from '../quantity';
-import type { Counted } from './draws';
+import type { Counted, Draw } from './draws';
 import type { Figure } from './figure';
 import {
+  carbonEquivalent,
   crewTime,
   criticalPath,
   cylinderContent,
   cylindersToBring,
-  massFlowRatio,
+  goingBack,
   nitrogenInAll,
   oilInAll,
-  pressureRatioChange,
   recoveryCylindersNeeded,
   recoveryInAll,
   refrigerantInAll,
@@ -19,13 +20,12 @@ import {
   solventInJob,
   spentSolventMass,
   spentSolventVolume,
-  suctionVolumeRatio,
   usedOil,
-  valveSizeChange,
   waitingTime,
   workingTime,
 } from './figures';
-import { computed, input, named } from './given';
+import { computed, type Given, input, named } from './given';
+import { filmOf } from './line-run';
 import { cylinderTemperature, type NitrogenRun } from './nitrogen-run';
 import { noted } from './noted';
 import { optionsOf } from './options';
@@ -47,82 +47,147 @@ export function totalsOf(
   },
 ): readonly Figure[] {
   const options = optionsOf(plan);
-  const totals: Figure[] = [];
-  const times = (counted: Counted, quantity: Quantity): Quantity =>
-    between(quantity.kind, quantity.low * counted.least, quantity.high * counted.most);
+  return [
+    ...solventTotals(plan, draws, runs.solvents, options),
+    ...nitrogenTotals(plan, draws, runs.nitrogen, options),
+    ...recoveryTotals(plan, draws, runs.recovery, options),
+    ...refrigerantTotals(draws, options),
+    ...oilTotals(draws, options),
+    ...timeTotals(runs.time, options),
+  ];
+}
 
-  const solvents = new Map<string, Quantity[]>();
-  for (const counted of draws) {
-    if (counted.draw.of !== 'solvent') continue;
-    solvents.set(counted.draw.solvent, [
-      ...(solvents.get(counted.draw.solvent) ?? []),
-      times(counted, counted.draw.volume),
-    ]);
+type DrawOf<T extends Draw['of']> = Counted & { readonly draw: Extract<Draw, { of: T }> };
+
+const drawsOf = <T extends Draw['of']>(draws: readonly Counted[], of: T): readonly DrawOf<T>[] =>
+  draws.filter((each): each is DrawOf<T> => each.draw.of === of);
+
+/** Draws of one material together, in the order in which the materials come up. */
+function byName<T extends Draw['of']>(
+  draws: readonly DrawOf<T>[],
+  nameOf: (draw: DrawOf<T>['draw']) => string,
+): ReadonlyMap<string, readonly DrawOf<T>[]> {
+  const found = new Map<string, DrawOf<T>[]>();
+  for (const each of draws) {
+    const name = nameOf(each.draw);
+    found.set(name, [...(found.get(name) ?? []), each]);
   }
-  for (const [name, volumes] of solvents) {
+  return found;
+}
+
+/** What a draw takes over all its rounds, least to most, as an input that tells what it was drawn for. */
+function overRounds({ entry, least, most }: Counted, one: Quantity, subject?: string): Given {
+  const { word } = entry.slot.step.word;
+  const rounds = least === most ? (most === 1 ? '' : `, ${most} times`) : `, ${least} to ${most} times`;
+  return input(
+    between(one.kind, one.low * least, one.high * most),
+    'computed',
+    undefined,
+    `${word}${subject === undefined ? '' : ` ${subject}`}${rounds}`,
+  );
+}
+
+function solventTotals(
+  plan: Plan,
+  draws: readonly Counted[],
+  runs: readonly SupplyRun[],
+  options: FigureOptions,
+): readonly Figure[] {
+  return [...byName(drawsOf(draws, 'solvent'), (draw) => draw.solvent)].flatMap(([name, own]) => {
     const declared = plan.scope.find('solvent', name);
-    const all = solventInJob.figure(name, { passes: volumes.map((each) => input(each, 'computed')) }, options);
+    const passes = own.map((each) => overRounds(each, each.draw.volume, each.draw.figure.subject));
+    const all = solventInJob.figure(name, { passes }, options);
     const density = fact(declared, 'density', 'density', plan);
     const containers = solventContainers.figure(
       name,
       { volume: computed(all), density, container: fact(declared, 'container', 'mass', plan) },
       options,
     );
-    const run = runs.solvents.find((each) => each.what === name);
-    totals.push(
+    const run = runs.find((each) => each.what === name);
+    const washed = washedOut(plan, [...new Set(own.map((each) => each.draw.line))], options);
+    const caught = { solvent: computed(all), oil: washed };
+    const weight = spentSolventMass.figure(`spent ${name}`, { ...caught, density }, options);
+    return [
       all,
-      noted(containers, [...(run ? supplyNotes(run, options) : [])]),
-      spentSolventVolume.figure(`spent ${name}`, { solvent: computed(all) }, options),
-      spentSolventMass.figure(`spent ${name}`, { solvent: computed(all), density }, options),
-    );
-  }
+      run ? noted(containers, supplyNotes(run, options)) : containers,
+      spentSolventVolume.figure(`spent ${name}`, caught, options),
+      noted(weight, weighedIn(all, density, options)),
+    ];
+  });
+}
 
-  const nitrogen = draws.flatMap((counted) =>
-    counted.draw.of === 'nitrogen' ? [times(counted, counted.draw.volume)] : [],
+/** The old oil that solvent takes off the walls of the lines that it goes through, once however many passes there are. */
+function washedOut(plan: Plan, lines: readonly number[], options: FigureOptions): Given | undefined {
+  const { before } = plan.system.oil;
+  const films = lines.flatMap((index) => {
+    const part = plan.graph.parts[index]!;
+    const old = before !== null && (part.standing === 'kept' || part.standing === 'reused');
+    const film = old ? filmOf(part, options).quantity : null;
+    return film ? [{ name: part.name, film }] : [];
+  });
+  if (films.length === 0) return undefined;
+  const sum = (end: 'low' | 'high'): number => films.reduce((total, each) => total + each.film[end], 0);
+  return input(
+    between('volume', sum('low'), sum('high')),
+    'computed',
+    undefined,
+    `film of ${before} oil in ${films.map((each) => each.name).join(', ')}`,
   );
-  if (nitrogen.length > 0) {
-    const all = nitrogenInAll.figure('the job', { draws: nitrogen.map((each) => input(each, 'computed')) }, options);
-    totals.push(all);
-    const cylinder = usual(
-      plan,
-      'nitrogen-cylinder',
-      (each) => fact(each, 'water-volume', 'volume', plan)?.quantity?.low ?? 0,
-    );
-    const highest = Math.max(
-      ...draws.flatMap((counted) =>
-        counted.draw.of === 'nitrogen' && counted.draw.least !== null ? [counted.draw.least] : [],
-      ),
-      plan.site.atmosphere,
-    );
-    const content = cylinderContent.figure(
-      cylinder?.name ?? 'nitrogen cylinder',
-      {
-        waterVolume: fact(cylinder, 'water-volume', 'volume', plan),
-        pressure: fact(cylinder, 'full', 'pressure', plan),
-        least: input(exactly('pressure', highest), 'computed'),
-        ...(plan.site.outdoors && { temperature: input(exactly('temperature', cylinderTemperature(plan)), 'plan') }),
-      },
-      options,
-    );
-    const bring = cylindersToBring.figure(
-      cylinder?.name ?? 'nitrogen cylinder',
-      { nitrogen: computed(all), content: computed(content) },
-      options,
-    );
-    const changes = runs.nitrogen.changes.map(
-      (change) => `Change from ${change.from} to ${change.to} at: ${change.entry.slot.step.text}.`,
-    );
-    const short = runs.nitrogen.short ? [`The stock falls short at: ${runs.nitrogen.short.entry.slot.step.text}.`] : [];
-    totals.push(noted(bring, [...changes, ...short]));
-  }
+}
 
-  const recovered = new Map<string, Quantity[]>();
-  for (const counted of draws) {
-    if (counted.draw.of === 'recovery' && counted.draw.mass)
-      recovered.set(counted.draw.refrigerant, [...(recovered.get(counted.draw.refrigerant) ?? []), counted.draw.mass]);
-  }
-  for (const [name, masses] of recovered) {
-    const all = recoveryInAll.figure(name, { masses: masses.map((each) => input(each, 'computed')) }, options);
+/** What went in by weight, to hold what comes out against. */
+function weighedIn(all: Figure, density: Given | undefined, options: FigureOptions): readonly string[] {
+  if (!all.quantity || !density?.quantity) return [];
+  const mass = between('mass', all.quantity.low * density.quantity.low, all.quantity.high * density.quantity.high);
+  return [
+    `${show(mass, options)} of solvent go in. What the can weighs less, beyond what evaporates, still stands in the lines.`,
+  ];
+}
+
+function nitrogenTotals(
+  plan: Plan,
+  draws: readonly Counted[],
+  run: NitrogenRun,
+  options: FigureOptions,
+): readonly Figure[] {
+  const own = drawsOf(draws, 'nitrogen');
+  if (own.length === 0) return [];
+  const each = own.map((one) => overRounds(one, one.draw.volume, one.draw.figure.subject));
+  const all = nitrogenInAll.figure('the job', { draws: each }, options);
+  const size = (one: Declaration): number => fact(one, 'water-volume', 'volume', plan)?.quantity?.low ?? 0;
+  const cylinder = usual(plan, 'nitrogen-cylinder', size);
+  const highest = Math.max(...own.flatMap(({ draw }) => draw.least ?? []), plan.site.atmosphere);
+  const name = cylinder?.name ?? 'nitrogen cylinder';
+  const content = cylinderContent.figure(
+    name,
+    {
+      waterVolume: fact(cylinder, 'water-volume', 'volume', plan),
+      pressure: fact(cylinder, 'full', 'pressure', plan),
+      least: input(exactly('pressure', highest), 'computed'),
+      ...(plan.site.outdoors && { temperature: input(exactly('temperature', cylinderTemperature(plan)), 'plan') }),
+    },
+    options,
+  );
+  const bring = cylindersToBring.figure(name, { nitrogen: computed(all), content: computed(content) }, options);
+  const changes = run.changes.map(
+    (change) => `Change from ${change.from} to ${change.to} at: ${change.entry.slot.step.text}.`,
+  );
+  const short = run.short ? [`The stock falls short at: ${run.short.entry.slot.step.text}.`] : [];
+  return [all, noted(bring, [...changes, ...short]), content];
+}
+
+function recoveryTotals(
+  plan: Plan,
+  draws: readonly Counted[],
+  run: RecoveryRun,
+  options: FigureOptions,
+): readonly Figure[] {
+  return [...byName(drawsOf(draws, 'recovery'), (draw) => draw.refrigerant)].flatMap(([name, own]) => {
+    const masses = own.flatMap(({ entry, draw }) =>
+      draw.mass ? [input(draw.mass, 'computed', undefined, entry.slot.step.text)] : [],
+    );
+    if (masses.length === 0) return [];
+    const all = recoveryInAll.figure(name, { masses }, options);
     const cylinder =
       brought(plan, 'recovery')[0]?.declaration ?? usualRecoveryCylinder(plan, name, all.quantity?.high ?? 0);
     const fill = safeFill.figure(
@@ -135,34 +200,29 @@ export function totalsOf(
       options,
     );
     const needed = recoveryCylindersNeeded.figure(name, { charge: computed(all), fill: computed(fill) }, options);
-    totals.push(all, noted(needed, recoveryNotes(runs.recovery, name, options)));
-  }
-
-  const charged = new Map<string, Quantity[]>();
-  for (const counted of draws) {
-    if (counted.draw.of === 'refrigerant')
-      charged.set(counted.draw.refrigerant, [...(charged.get(counted.draw.refrigerant) ?? []), counted.draw.mass]);
-  }
-  for (const [name, masses] of charged)
-    totals.push(refrigerantInAll.figure(name, { masses: masses.map((each) => input(each, 'computed')) }, options));
-
-  const oils = new Map<string, Quantity[]>();
-  for (const counted of draws) {
-    if (counted.draw.of === 'oil')
-      oils.set(counted.draw.oil, [...(oils.get(counted.draw.oil) ?? []), times(counted, counted.draw.volume)]);
-  }
-  for (const [name, volumes] of oils)
-    totals.push(oilInAll.figure(name, { fills: volumes.map((each) => input(each, 'computed')) }, options));
-
-  const drained = new Map<string, Quantity[]>();
-  for (const counted of draws) {
-    if (counted.draw.of === 'used-oil')
-      drained.set(counted.draw.oil, [...(drained.get(counted.draw.oil) ?? []), times(counted, counted.draw.volume)]);
-  }
-  for (const [name, volumes] of drained)
-    totals.push(usedOil.figure(name, { drains: volumes.map((each) => input(each, 'computed')) }, options));
-  return [...totals, ...changeOfRefrigerant(plan, options), ...timeTotals(runs.time, options)];
+    return [all, noted(needed, recoveryNotes(run, name, options)), carbon(all, options)];
+  });
 }
+
+const refrigerantTotals = (draws: readonly Counted[], options: FigureOptions): readonly Figure[] =>
+  [...byName(drawsOf(draws, 'refrigerant'), (draw) => draw.refrigerant)].flatMap(([name, own]) => {
+    const masses = own.map(({ entry, draw }) => input(draw.mass, 'computed', undefined, entry.slot.step.word.word));
+    const all = refrigerantInAll.figure(name, { masses }, options);
+    return [all, carbon(all, options)];
+  });
+
+/** What the refrigerant of a total would be as carbon dioxide. */
+const carbon = (mass: Figure, options: FigureOptions): Figure =>
+  carbonEquivalent.figure(mass.subject, { refrigerant: named(mass.subject), mass: computed(mass) }, options);
+
+const oilTotals = (draws: readonly Counted[], options: FigureOptions): readonly Figure[] => [
+  ...[...byName(drawsOf(draws, 'oil'), (draw) => draw.oil)].map(([name, own]) =>
+    oilInAll.figure(name, { fills: own.map((each) => overRounds(each, each.draw.volume)) }, options),
+  ),
+  ...[...byName(drawsOf(draws, 'used-oil'), (draw) => draw.oil)].map(([name, own]) =>
+    usedOil.figure(name, { drains: own.map((each) => overRounds(each, each.draw.volume)) }, options),
+  ),
+];
 
 /** In which cylinder it goes, as sentences: the crew reads the scale by them. */
 function recoveryNotes(run: RecoveryRun, refrigerant: string, options: FigureOptions): readonly string[] {
@@ -179,25 +239,6 @@ function recoveryNotes(run: RecoveryRun, refrigerant: string, options: FigureOpt
       (each) => `There is no room for ${show(exactly('mass', each.mass), options)} at: ${each.entry.slot.step.text}.`,
     );
   return [...filled, ...passed, ...short];
-}
-
-/** What a conversion does to flow, pressures and the opening of the valves, where the plan states what it works between. */
-function changeOfRefrigerant(plan: Plan, options: FigureOptions): readonly Figure[] {
-  const { refrigerant, evaporating, condensing, superheat, subcooling } = plan.system;
-  if (!plan.kinds.includes('conversion') || !refrigerant.before || !refrigerant.after) return [];
-  if (!evaporating || !condensing) return [];
-  const stated = (each: Stated | null) => (each ? input(each.quantity, 'plan', each.amount.literal.text) : undefined);
-  const inputs = {
-    from: named(refrigerant.before),
-    to: named(refrigerant.after),
-    evaporating: stated(evaporating),
-    condensing: stated(condensing),
-    superheat: stated(superheat),
-    subcooling: stated(subcooling),
-  };
-  return [massFlowRatio, suctionVolumeRatio, pressureRatioChange, valveSizeChange].map((relation) =>
-    relation.figure(`${refrigerant.before} to ${refrigerant.after}`, inputs, options),
-  );
 }
 
 /** When a container is changed, and what the last one keeps. */
@@ -220,6 +261,20 @@ function timeTotals(time: TimeRun, options: FigureOptions): readonly Figure[] {
     { work: computed(work), waits: computed(waits), meanwhile: input(time.meanwhile, 'computed') },
     options,
   );
+  const back = goingBack.figure(
+    'the job',
+    {
+      ways: time.again.map(({ way, time: once }) =>
+        input(
+          between('time', 0, once * way.times),
+          'computed',
+          undefined,
+          `${way.step.text} back to ${way.label.text}, at most ${way.times} times`,
+        ),
+      ),
+    },
+    options,
+  );
   const crew = crewTime.figure(
     'the job',
     { onSite: input(time.onSite, 'computed'), people: input(exactly('count', time.people), 'plan') },
@@ -228,5 +283,5 @@ function timeTotals(time: TimeRun, options: FigureOptions): readonly Figure[] {
   const long = time.long.map(
     (each) => `Nobody stays through ${show(each.wait, options)} at: ${each.entry.slot.step.text}.`,
   );
-  return [path, work, waits, noted(crew, [...long])];
+  return [path, ...(time.again.length > 0 ? [back] : []), work, waits, noted(crew, long)];
 }

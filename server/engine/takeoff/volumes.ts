@@ -50,17 +50,25 @@ export const volumesOfTraps = (plan: Plan, part: Part): readonly Figure[] =>
 /** Parts that hold so little that nobody states their volume. */
 const small = new Set(['drier', 'valve', 'fitting', 'metering']);
 
+/** Parts that hold much and whose volume the plan does not give: what is reckoned by volume leaves them out. */
+export const uncounted = (plan: Plan, parts: readonly number[]): readonly Part[] =>
+  parts
+    .map((index) => plan.graph.parts[index]!)
+    .filter(
+      ({ properties: { volume, tube, length }, kind }) =>
+        volume === undefined && !(tube && length !== undefined) && !small.has(kind.group),
+    );
+
 /** The inside volume of several parts, with a note for each whose volume the plan does not give. */
 export function volumeOfParts(plan: Plan, subject: string, parts: readonly number[]): Figure {
   const volumes: Given[] = [];
-  const unknown: string[] = [];
   for (const index of parts) {
     const part = plan.graph.parts[index]!;
     const { volume, tube, length } = part.properties;
     if (volume !== undefined) volumes.push(input(exactly('volume', volume), 'plan'));
     else if (tube && length !== undefined) volumes.push(computed(volumeOfLine(plan, part)));
-    else if (!small.has(part.kind.group)) unknown.push(part.name);
   }
+  const unknown = uncounted(plan, parts).map((part) => part.name);
   const figure = spaceVolume.figure(subject, { volumes }, optionsOf(plan));
   if (unknown.length === 0) return figure;
   return noted(figure, [

@@ -417,7 +417,11 @@ describe('a zeotrope is read from bubble for subcooling and from dew for superhe
       return relation.figure('case', given).quantity!.low * 1.8;
     };
     const superheat = at('measured-superheat', { refrigerant: gas, pressure: `${dew40} psig`, temperature: '52 degF' });
-    const subcooling = at('measured-subcooling', { refrigerant: gas, pressure: `${bubble105} psig`, temperature: '95 degF' });
+    const subcooling = at('measured-subcooling', {
+      refrigerant: gas,
+      pressure: `${bubble105} psig`,
+      temperature: '95 degF',
+    });
     expect(Math.abs(superheat - 12)).toBeLessThan(0.15);
     expect(Math.abs(subcooling - 10)).toBeLessThan(0.15);
   });

@@ -268,6 +268,9 @@ describe('what is filled, drained, waited for and breathed', () => {
     expect(waste.filter((each) => each.kind !== 'recovered-refrigerant').map((each) => each.container)).toEqual([
       'vented metal can for spent solvent',
       'can for used oil',
+      // The plan changes the pump's oil, and takes comp-b off without draining it.
+      'bottle for pump oil',
+      'the old comp-b, capped',
     ]);
   });
 
@@ -286,14 +289,20 @@ describe('what is filled, drained, waited for and breathed', () => {
   });
 
   it('a blow-out in an attic with little air takes its oxygen, step after step', () => {
-    // Closed form, handbook 6.4: 20.95 % x e^(-v/V), with v all the gas let go so far at the most rounds.
-    const attic = (feet: number) => view('job.jobplan', split.replace('attic 2200 ft3', `attic ${feet} ft3`)).takeOff;
+    // Closed form, handbook 6.4: 20.95 % x e^(-v/V), with v all the gas let go so far at the most rounds, as it fills the
+    // room: standard cubic feet are counted at 1 atm, and the room stands at the site's pressure.
+    const at = (feet: number) => view('job.jobplan', split.replace('attic 2200 ft3', `attic ${feet} ft3`));
+    const attic = (feet: number) => at(feet).takeOff;
     const { oxygen, draws } = attic(300);
+    const perStandard = 101325 / at(300).plan.site.atmosphere;
     const entries = [...oxygen.after.keys()];
     const flows = draws.filter(({ draw, entry }) => draw.of === 'nitrogen' && entries[0] === entry);
     const blown = flows.reduce((sum, { draw }) => sum + (draw.of === 'nitrogen' ? draw.volume.high : 0), 0);
     expect(entries[0]!.slot.step.word.word).toBe('blow-out');
-    expect(oxygen.after.get(entries[0]!)!.quantity!.low).toBeCloseTo(0.2095 * Math.exp(-blown / (300 * scf)), 6);
+    expect(oxygen.after.get(entries[0]!)!.quantity!.low).toBeCloseTo(
+      0.2095 * Math.exp((-blown * perStandard) / (300 * scf)),
+      6,
+    );
     const levels = entries.map((entry) => oxygen.after.get(entry)!.quantity!.low);
     for (let at = 1; at < levels.length; at++) expect(levels[at]!).toBeLessThan(levels[at - 1]!);
     expect(oxygen.below).not.toBeNull();

@@ -5,10 +5,11 @@ import { oilDensity } from '../../reference/flush-practice';
 import { floodingNumberLeast } from '../../reference/velocity-limits';
 import { doubleRiserNumber } from '../../takeoff/figures/double-riser';
 import { input } from '../../takeoff/given';
+import { loadsOf } from '../../takeoff/lines';
 import { defineCheck } from '../define';
 import { isHeatPump, lines, unfit } from '../plant-facts';
 import { amount } from '../support';
-import { dutyWithNew, isAccepted, loadsOf } from '../vapour-lines';
+import { dutyWithNew, isAccepted } from '../vapour-lines';
 
 /** Nothing shorter is a riser: oil is carried over a hump (common practice, no source), m. */
 const leastRise = 1;

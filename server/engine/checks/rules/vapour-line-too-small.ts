@@ -5,10 +5,11 @@ import { equivalentLength } from '../../reference/equivalent-lengths';
 import { suctionDropMost, vapourMost } from '../../reference/velocity-limits';
 import { equivalentLineLength, lineVelocity, pressureDrop, saturationLoss } from '../../takeoff/figures';
 import { computed, input, named } from '../../takeoff/given';
+import { loadsOf } from '../../takeoff/lines';
 import { defineCheck } from '../define';
 import { lines, unfit } from '../plant-facts';
 import { amount } from '../support';
-import { dutyWithNew, evaporatingOf, isAccepted, loadsOf } from '../vapour-lines';
+import { dutyWithNew, evaporatingOf, isAccepted } from '../vapour-lines';
 
 /** The rule of thumb and the figure hang on assumed temperatures: only what is clearly over is told (common practice, no source). */
 const margin = 1.25;

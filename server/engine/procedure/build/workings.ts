@@ -58,6 +58,7 @@ export function workingsOf(sheet: Sheet): readonly Working[] {
   sheet.walk.entries.forEach((entry, at) => {
     for (const figure of sheet.view.takeOff.steps[at] ?? []) add(figure, sheet.numberOf(entry.slot.step));
   });
-  for (const figure of sheet.view.takeOff.totals) add(figure, null);
+  const { lines, machine, totals } = sheet.view.takeOff;
+  for (const figure of [...lines.flatMap(({ figures }) => figures), ...machine, ...totals]) add(figure, null);
   return found;
 }

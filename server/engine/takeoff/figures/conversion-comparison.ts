@@ -1,6 +1,7 @@
-import type { Refrigerant } from '../../properties';
+import { bubblePressure, dewPressure, type Refrigerant } from '../../properties';
 import { type Duty, dutyOf, type Working, workingAssumption, workingInputs } from '../cycle';
 import { type Example, relation } from '../relation';
+import type { Context } from '../spec';
 
 const inputs = {
   from: { kind: 'refrigerant', title: 'old refrigerant', from: '`refrigerant` of the system' },
@@ -16,6 +17,8 @@ const comparison = (
   title: string,
   formula: string,
   ratio: (before: Duty, after: Duty) => number,
+  /** What of a refrigerant goes into it, with numbers. */
+  terms: (duty: Duty, say: Context['say']) => string,
   examples: readonly Example[],
 ) =>
   relation({
@@ -31,13 +34,19 @@ const comparison = (
     confidence: 'computed',
     assumptions: [workingAssumption],
     examples,
-    compute: ({ from, to, ...working }: { from: Refrigerant; to: Refrigerant } & Working) => {
+    compute: ({ from, to, ...working }: { from: Refrigerant; to: Refrigerant } & Working, { say }) => {
       const before = dutyOf(from, working);
       const after = dutyOf(to, working);
       if (before === null || after === null)
         return { refused: `The tables of ${before === null ? from.name : to.name} do not reach these temperatures.` };
       const value = ratio(before, after);
-      return { value, workings: () => [`${to.name} over ${from.name}: ${value.toFixed(3)}`] };
+      return {
+        value,
+        workings: () => [
+          ...[from, to].map((gas, k) => `${gas.name}: ${terms(k === 0 ? before : after, say)}`),
+          `${to.name} over ${from.name}: ${value.toFixed(3)}`,
+        ],
+      };
     },
   });
 
@@ -54,6 +63,7 @@ export const massFlowRatio = comparison(
   'Flow by weight, new over old',
   'effect of a kilogram, old / new',
   (before, after) => before.effect / after.effect,
+  (duty, say) => `effect ${say('enthalpy', duty.effect, 'Btu/lb')}`,
   [same],
 );
 
@@ -63,6 +73,8 @@ export const suctionVolumeRatio = comparison(
   'Suction volume, new over old',
   '(effect × suction density), old / new',
   (before, after) => (before.effect * before.suctionDensity) / (after.effect * after.suctionDensity),
+  (duty, say) =>
+    `effect ${say('enthalpy', duty.effect, 'Btu/lb')}, suction density ${say('density', duty.suctionDensity)}`,
   [
     same,
     {
@@ -74,30 +86,65 @@ export const suctionVolumeRatio = comparison(
   ],
 );
 
-/** How the pressure ratio changes. */
-export const pressureRatioChange = comparison(
-  'pressure-ratio-change',
-  'Pressure ratio, new over old',
-  '(discharge / suction pressure) new / (discharge / suction pressure) old',
-  (before, after) =>
-    after.dischargePressure / after.suctionPressure / (before.dischargePressure / before.suctionPressure),
-  [
-    same,
+/** How the pressure ratio changes: the two temperatures alone count. */
+export const pressureRatioChange = relation({
+  name: 'pressure-ratio-change',
+  title: 'Pressure ratio, new over old',
+  group: 15,
+  inputs: {
+    from: inputs.from,
+    to: inputs.to,
+    evaporating: workingInputs.evaporating,
+    condensing: workingInputs.condensing,
+  },
+  output: 'count',
+  outputDigits: 3,
+  formula: '(discharge / suction pressure) new / (discharge / suction pressure) old, counted from absolute zero',
+  validity: 'the same temperatures, within the range of both tables',
+  sources: ['property tables of both refrigerants'],
+  confidence: 'computed',
+  assumptions: [workingAssumption],
+  examples: [
     {
-      inputs: { from: 'R-22', to: 'R-134a', ...work },
+      inputs: { from: 'R-22', to: 'R-22', evaporating: '40 degF', condensing: '105 degF' },
+      expect: '1',
+      tolerance: 1e-9,
+      source: 'limit: the same refrigerant',
+    },
+    {
+      inputs: { from: 'R-22', to: 'R-134a', evaporating: '40 degF', condensing: '105 degF' },
       expect: '1.114',
       tolerance: 5e-3,
       source: 'by hand on handbook 3.5: (149.7/49.7) / (225.5/83.3)',
     },
   ],
-);
+  compute: ({ from, to, evaporating, condensing }, { say }) => {
+    const levels = [from, to].map((gas) => [bubblePressure(gas, condensing), dewPressure(gas, evaporating)] as const);
+    const [before, after] = levels.map(([high, low]) => (high === null || low === null ? null : high / low));
+    if (before == null || after == null)
+      return { refused: `The tables of ${before == null ? from.name : to.name} do not reach these temperatures.` };
+    const value = after / before;
+    return {
+      value,
+      workings: () => [
+        ...[from, to].map(
+          (gas, k) =>
+            `${gas.name}: ${say('pressure', levels[k]![0]!, 'psia')} / ${say('pressure', levels[k]![1]!, 'psia')} = ${(k === 0 ? before : after).toFixed(3)}`,
+        ),
+        `${after.toFixed(3)} / ${before.toFixed(3)} = ${value.toFixed(3)}`,
+      ],
+    };
+  },
+});
 
 /** How much wider the opening of the metering device must be: an incompressible jet of the same duty. */
 export const valveSizeChange = comparison(
   'valve-size-change',
   'Opening of the expansion valve, new over old',
-  'flow by weight / √(liquid density × pressure difference), new / old',
+  '1 / (effect × √(liquid density × pressure difference)), new / old',
   (before, after) => jetArea(after) / jetArea(before),
+  (duty, say) =>
+    `effect ${say('enthalpy', duty.effect, 'Btu/lb')}, liquid density ${say('density', duty.liquidDensity)}, pressure difference ${say('pressure-difference', duty.dischargePressure - duty.suctionPressure)}`,
   [
     same,
     {

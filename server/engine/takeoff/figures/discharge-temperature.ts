@@ -1,4 +1,5 @@
 import { bubblePressure, dewPressure, superheatedVapour } from '../../properties';
+import { superheatDefault } from '../../reference/charging';
 import { fact } from '../../reference/fact';
 import { isentropicEnthalpy, temperatureOfEnthalpy } from '../isentropic';
 import { relation } from '../relation';
@@ -30,6 +31,7 @@ export const dischargeTemperature = relation({
       kind: 'temperature-difference',
       title: 'superheat at the compressor',
       from: '`superheat` of the system',
+      default: superheatDefault,
       valid: [0, 60],
     },
     condensing: { kind: 'temperature', title: 'condensing temperature', from: '`condensing` of the system' },

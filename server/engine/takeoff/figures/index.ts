@@ -23,6 +23,7 @@ import { flammableChargeCap } from './flammable-charge-cap';
 import { flushShots } from './flush-shots';
 import { flushTime } from './flush-time';
 import { followUpDays } from './follow-up-days';
+import { goingBack } from './going-back';
 import { hoseConductance } from './hose-conductance';
 import { keepAwayDistance } from './keep-away-distance';
 import { leakRate } from './leak-rate';
@@ -197,6 +198,7 @@ export const relations: readonly AnyRelation[] = [
   workingTime,
   waitingTime,
   criticalPath,
+  goingBack,
   crewTime,
 ];
 
@@ -228,6 +230,7 @@ export {
   flushShots,
   flushTime,
   followUpDays,
+  goingBack,
   hoseConductance,
   keepAwayDistance,
   leakRate,

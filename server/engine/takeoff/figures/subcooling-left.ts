@@ -1,4 +1,5 @@
 import { bubblePressure, bubbleTemperature } from '../../properties';
+import { subcoolingDefault } from '../../reference/charging';
 import { relation } from '../relation';
 
 /** Subcooling left at the metering device, K: below nothing the liquid flashes before it. */
@@ -13,6 +14,7 @@ export const subcoolingLeft = relation({
       kind: 'temperature-difference',
       title: 'subcooling at the condenser',
       from: '`subcooling` of the system',
+      default: subcoolingDefault,
       valid: [0, 60],
     },
     losses: {

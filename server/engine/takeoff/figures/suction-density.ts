@@ -1,4 +1,5 @@
 import { dewPressure, superheatedVapour } from '../../properties';
+import { superheatDefault } from '../../reference/charging';
 import { relation } from '../relation';
 
 /** Density of the suction vapour, kg/m3. */
@@ -13,6 +14,7 @@ export const suctionDensity = relation({
       kind: 'temperature-difference',
       title: 'superheat',
       from: '`superheat` of the system',
+      default: superheatDefault,
       valid: [0, 60],
     },
   },
