@@ -208,7 +208,7 @@ flare each kept line at both ends
 connect each kept line at both ends with torque-wrench
 energise controls
 open expansion-valves
-pressure-test each open part to 500 psig for 60 min
+pressure-test each open part to 500 psig for 60 min, bubbles on every joint
 release nitrogen outdoors
 evacuate each open part to 500 micron
 decay-test each open part for 30 min, rise at most 200 micron

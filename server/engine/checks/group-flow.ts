@@ -8,6 +8,7 @@ import { flushNoOutlet } from './rules/flush-no-outlet';
 import { flushNotPurged } from './rules/flush-not-purged';
 import { flushPathForks } from './rules/flush-path-forks';
 import { flushUninspected } from './rules/flush-uninspected';
+import { hoseNotRestrained } from './rules/hose-not-restrained';
 import { lineNotDisconnected } from './rules/line-not-disconnected';
 import { neverFlush } from './rules/never-flush';
 import { regulatorDoesNotSuit } from './rules/regulator-does-not-suit';
@@ -22,6 +23,7 @@ export const flowChecks: readonly Check[] = [
   lineNotDisconnected,
   flushNoOutlet,
   flushNoContainer,
+  hoseNotRestrained,
   neverFlush,
   coilFlushedInPlace,
   flushPathForks,

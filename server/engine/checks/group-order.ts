@@ -19,11 +19,14 @@ import { decayTestMissing } from './rules/decay-test-missing';
 import { drierBeforeFlush } from './rules/drier-before-flush';
 import { drierNotRenewed } from './rules/drier-not-renewed';
 import { drierOneWay } from './rules/drier-one-way';
+import { drierOpenLong } from './rules/drier-open-long';
 import { evacuatedCold } from './rules/evacuated-cold';
 import { followUpMissing } from './rules/follow-up-missing';
 import { heaterTooShort } from './rules/heater-too-short';
+import { hotWorkWatchMissing } from './rules/hot-work-watch-missing';
 import { jointLeftOpen } from './rules/joint-left-open';
 import { labelMissing } from './rules/label-missing';
+import { leakCheckMissing } from './rules/leak-check-missing';
 import { leftUnattended } from './rules/left-unattended';
 import { noEffect } from './rules/no-effect';
 import { noFieldDrier } from './rules/no-field-drier';
@@ -32,6 +35,7 @@ import { notProvedZero } from './rules/not-proved-zero';
 import { notPutBack } from './rules/not-put-back';
 import { notStarted } from './rules/not-started';
 import { oilRoundsLate } from './rules/oil-rounds-late';
+import { oldFlareReused } from './rules/old-flare-reused';
 import { openUnderPressure } from './rules/open-under-pressure';
 import { partNotAsStated } from './rules/part-not-as-stated';
 import { powerNotRestored } from './rules/power-not-restored';
@@ -66,9 +70,11 @@ export const orderChecks: readonly Check[] = [
   recoveryTooShallow,
   notProvedZero,
   torchHazard,
+  hotWorkWatchMissing,
   brazingWithoutNitrogen,
   brazingFlowRange,
   closureLeftIn,
+  oldFlareReused,
   jointLeftOpen,
   notPressureTested,
   pressureAboveRating,
@@ -84,6 +90,7 @@ export const orderChecks: readonly Check[] = [
   partNotAsStated,
   drierNotRenewed,
   drierBeforeFlush,
+  drierOpenLong,
   drierOneWay,
   burntCompressorKept,
   suctionDrierMissing,
@@ -106,6 +113,7 @@ export const orderChecks: readonly Check[] = [
   conversionNotCarriedThrough,
   followUpMissing,
   labelMissing,
+  leakCheckMissing,
   recordMissing,
   leftUnattended,
   wayBackUnsafe,

@@ -1,9 +1,11 @@
 import type { Check } from './define';
 import { burntGasMixed } from './rules/burnt-gas-mixed';
 import { certificateDoesNotCover } from './rules/certificate-does-not-cover';
+import { chargeOverCap } from './rules/charge-over-cap';
 import { chargeOverRoomLimit } from './rules/charge-over-room-limit';
 import { chargedAsVapour } from './rules/charged-as-vapour';
 import { detectorDoesNotSuit } from './rules/detector-does-not-suit';
+import { flammableJointUnchecked } from './rules/flammable-joint-unchecked';
 import { ignitionSourcesUnchecked } from './rules/ignition-sources-unchecked';
 import { leakSensorMissing } from './rules/leak-sensor-missing';
 import { notMadeForRefrigerant } from './rules/not-made-for-refrigerant';
@@ -24,6 +26,8 @@ import { shippedWithOtherRefrigerant } from './rules/shipped-with-other-refriger
 import { solventBurns } from './rules/solvent-burns';
 import { solventDoesNotSuit } from './rules/solvent-does-not-suit';
 import { solventExpired } from './rules/solvent-expired';
+import { solventVapour } from './rules/solvent-vapour';
+import { toolNotBrought } from './rules/tool-not-brought';
 import { tubeNotRated } from './rules/tube-not-rated';
 import { tubeNotStated } from './rules/tube-not-stated';
 import { vapourLineTooSmall } from './rules/vapour-line-too-small';
@@ -39,8 +43,10 @@ export const suitabilityChecks: readonly Check[] = [
   warmingOverLimit,
   shippedWithOtherRefrigerant,
   chargeOverRoomLimit,
+  chargeOverCap,
   leakSensorMissing,
   ignitionSourcesUnchecked,
+  flammableJointUnchecked,
   tubeNotRated,
   tubeNotStated,
   oilDoesNotSuit,
@@ -52,6 +58,7 @@ export const suitabilityChecks: readonly Check[] = [
   recoveryMachineDoesNotSuit,
   pumpDoesNotSuit,
   detectorDoesNotSuit,
+  toolNotBrought,
   certificateDoesNotCover,
   recoveryCylinderOtherGas,
   recoveryCylinderOverfilled,
@@ -61,5 +68,6 @@ export const suitabilityChecks: readonly Check[] = [
   solventDoesNotSuit,
   solventExpired,
   solventBurns,
+  solventVapour,
   oxygenFalls,
 ];

@@ -15,3 +15,19 @@ export const chargeCapConfidence: Confidence = 'memory';
 /** The three caps in m3 for a class, undefined for classes without a cap of this kind. */
 export const chargeCaps = (safetyClass: SafetyClass): readonly [number, number, number] | undefined =>
   caps[safetyClass];
+
+/**
+ * Most in a self-contained refrigerator or freezer by UL and IEC 60335-2-89 (edition 3): 13 m3 of gas at the lower
+ * flammability limit, never more than 1.2 kg (A2, A2L) or 0.5 kg (A3). From memory.
+ */
+const sealedCaps: Readonly<Partial<Record<SafetyClass, { readonly volume: number; readonly most: number }>>> = {
+  A2L: { volume: 13, most: 1.2 },
+  A2: { volume: 13, most: 1.2 },
+  A3: { volume: 13, most: 0.5 },
+};
+export const refrigerationCapSource =
+  'UL and IEC 60335-2-89 edition 3: 13 m3 × LFL, at most 1.2 kg (A2, A2L) or 0.5 kg (A3); from memory';
+/** The cap of a self-contained refrigerator: m3 of gas at the limit, and kg; undefined for classes without one. */
+export const refrigerationCaps = (
+  safetyClass: SafetyClass,
+): { readonly volume: number; readonly most: number } | undefined => sealedCaps[safetyClass];

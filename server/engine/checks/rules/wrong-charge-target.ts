@@ -11,7 +11,7 @@ export const wrongChargeTarget = defineCheck({
   reads: 'state',
   ground: 'published',
   meaning:
-    'With an expansion valve the charge shows in the subcooling, with a fixed orifice or cap tube in the superheat, with a receiver in a clear glass or the level. The plan states another target.',
+    'With an expansion valve the charge shows in the subcooling, with a fixed orifice or cap tube in the superheat, with a receiver in a clear glass or the level; a machine with electronically driven valves and no stated target, as most ductless ones, is weighed in. The plan states another target, or none.',
   why: 'An expansion valve holds its superheat at almost any charge: who fills by it overfills or starves the machine.',
   source: 'state energy code, field verification RA3.2 (handbook 9.2); receiver: common practice',
   wrong: {
@@ -28,6 +28,7 @@ export const wrongChargeTarget = defineCheck({
     const kinds = graph.parts.filter((part) => touched(graph, part.index)).map((part) => part.kind.kind);
     const receiver = kinds.includes('receiver');
     const valve = kinds.some((kind) => kind === 'expansion-valve' || kind === 'electronic-expansion-valve');
+    const driven = !kinds.includes('expansion-valve') && kinds.includes('electronic-expansion-valve');
     const fixed = !valve && kinds.some((kind) => kind === 'fixed-orifice' || kind === 'cap-tube');
     const { subcooling, superheat } = here.plan.system;
     for (const event of here.events('adjusts')) {
@@ -40,7 +41,9 @@ export const wrongChargeTarget = defineCheck({
           ? 'With an expansion valve the charge shows in the subcooling, and the system states superheat'
           : fixed && !superheat && subcooling
             ? 'With a fixed orifice or cap tube the charge shows in the superheat, and the system states subcooling'
-            : null;
+            : driven && event.to === null && !subcooling && !superheat
+              ? 'Valves that are driven electronically set the flow themselves, and no target is stated: the charge shows in nothing but its weight'
+              : null;
       if (!wrong) continue;
       const stated = receiver ? null : (superheat ?? subcooling);
       here.report({

@@ -1,0 +1,74 @@
+import { spacesOf } from '../../circuit/spaces';
+import { exactly } from '../../quantity';
+import { minute } from '../../reference/table-units';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type Whole } from '../define';
+import { isDrier } from '../plant';
+import { shown } from '../support';
+
+/** Even the quickest crew should not take longer than this from fitting the drier to closing the circuit. */
+const most = 30 * minute;
+
+/** A new drier that stands open to the air while other work goes on. */
+export const drierOpenLong = defineCheck({
+  name: 'drier-open-long',
+  severity: 'warning',
+  title: 'The new drier stands open too long',
+  acceptable: true,
+  reads: 'figure',
+  ground: 'practice',
+  yieldsTo: ['drier-before-flush', 'joint-left-open', 'left-unattended'],
+  meaning:
+    'Between fitting the drier (or its cores) and closing the last joint of its part of the circuit lies more than half an hour of work by the usual least times.',
+  why: 'Its desiccant fills with the water of the air and has none left for the machine.',
+  source: 'fit it last, open under about 15 minutes: common practice (handbook 13.1)',
+  wrong: {
+    base: 'split',
+    instead: [
+      ['    install filter-drier with nitrogen at 5 cfh\n', ''],
+      [
+        'place new equipment',
+        'place new equipment\n    install filter-drier with nitrogen at 5 cfh # <- here\n    bench-flush evaporator\n    clean strainers',
+      ],
+    ],
+  },
+  right: { base: 'split' },
+  plan(whole) {
+    whole.entries.forEach((entry, at) => {
+      for (const event of entry.events) {
+        if (event.type !== 'mounts') continue;
+        for (const index of event.parts) {
+          const part = whole.plan.graph.parts[index]!;
+          if (!isDrier(part)) continue;
+          const closed = closingAfter(whole.entries, at, index);
+          if (closed <= at) continue;
+          const between = whole.entries.slice(at + 1, closed + 1);
+          const time = between.reduce((sum, each) => sum + leastTime(whole, each), 0);
+          if (time <= most) continue;
+          const last = whole.entries[closed]!;
+          whole.report(entry, {
+            message: (say) =>
+              `${part.name} is fitted here and its part of the circuit is closed only at ${say.step(last.cause)}: at least ${shown(exactly('time', time))} of work lie between, and a drier should stand open for about 15 minutes (common practice); fit it last.`,
+            slot: 'what',
+            root: index,
+            concerns: [index],
+            related: [{ cause: last.cause, message: 'it is closed here' }],
+          });
+        }
+      }
+    });
+  },
+});
+
+/** The first entry from one on after which the space of a part is closed; the one itself where it never is. */
+function closingAfter(entries: readonly Entry[], at: number, part: number): number {
+  for (let k = at; k < entries.length; k++)
+    if (spacesOf(entries[k]!.after, part).every((space) => space.openings.length === 0)) return k;
+  return at;
+}
+
+/** The least time that an entry takes, s. */
+function leastTime(whole: Whole, entry: Entry): number {
+  const time = whole.view.takeOff.time.steps.get(entry);
+  return time ? time.work.low + time.wait.low : 0;
+}

@@ -1,0 +1,79 @@
+import type { BringItem } from '../../plan/plan';
+import type { Entry } from '../../walk/walk';
+import { has } from '../course';
+import { defineCheck } from '../define';
+import { bringing } from '../example-stock';
+import { burns, newFacts } from '../plant-facts';
+
+/** What steps do that nobody does without a tool, and the words under which such a tool is brought. */
+const needs: readonly {
+  readonly what: string;
+  readonly why: string;
+  brings(items: readonly BringItem[]): boolean;
+  asks(entry: Entry): boolean;
+}[] = [
+  {
+    what: 'a recovery machine',
+    why: 'refrigerant is recovered here',
+    brings: (items) => items.some((item) => item.word === 'recovery-machine'),
+    asks: (entry) => entry.events.some((event) => event.type === 'recovers' && event.spaces.length > 0),
+  },
+  {
+    what: 'a vacuum pump',
+    why: 'the circuit is evacuated here',
+    brings: (items) => items.some((item) => item.word === 'pump'),
+    asks: (entry) => has(entry, 'evacuates'),
+  },
+];
+
+/** A plan that states its stock, and a tool is missing in it. */
+export const toolNotBrought = defineCheck({
+  name: 'tool-not-brought',
+  severity: 'information',
+  title: 'A tool that the work needs is not on the list of what is brought',
+  acceptable: true,
+  reads: 'state',
+  ground: 'practice',
+  meaning:
+    'The plan states what it brings, and neither a recovery machine nor a pump is in it though the steps use one; or the refrigerant burns and no leak detector is brought.',
+  why: 'Whether the machine is certified for the gas, and whether the pump reaches the level, can only be told of what is stated; and the van leaves without it.',
+  source: 'the list of what is brought, held against the steps',
+  wrong: {
+    base: 'split',
+    plan: bringing('recovery 1 x rc-30 empty', 'pump vp-8', 'leak-detector A2L').replace(
+      '  recovery-machine rm-2\n',
+      '',
+    ),
+    instead: [['recover system to 0 inHg', 'recover system to 0 inHg # <- here']],
+  },
+  right: {
+    base: 'split',
+    plan: bringing('recovery 1 x rc-30 empty', 'recovery-machine rm-2', 'pump vp-8', 'leak-detector A2L'),
+  },
+  plan(whole) {
+    const { bring } = whole.plan;
+    // A list of a single material is no list of tools.
+    if (bring === null || !bring.some((item) => isTool(item))) return;
+    for (const need of needs) {
+      if (need.brings(bring)) continue;
+      const entry = whole.entries.find((each) => need.asks(each));
+      if (entry)
+        whole.report(entry, {
+          message: `The plan states what it brings and ${need.what} is not in it, though ${need.why}.`,
+          slot: 'what',
+          root: need.what,
+        });
+    }
+    const facts = newFacts(whole.plan);
+    const charge = whole.entries.find((entry) => has(entry, 'charges') || has(entry, 'lets-in'));
+    if (charge && burns(facts) > 0 && !bring.some((item) => item.word === 'leak-detector'))
+      whole.report(charge, {
+        message: `${facts?.name} burns (${facts?.safetyClass}), and no leak detector for that class is on the list of what is brought.`,
+        slot: 'what',
+        root: 'detector',
+      });
+  },
+});
+
+const isTool = (item: BringItem): boolean =>
+  item.word === 'recovery-machine' || item.word === 'pump' || item.word === 'leak-detector';
