@@ -5,6 +5,7 @@ import { type Sentence, sentence } from '../sentence';
 import { classOf, flammable } from './hazards';
 import { recoversWhole } from './recovered';
 import type { Sheet } from './sheet';
+import { uncountedToFill } from './uncounted';
 import { capital, counted, joined, listed } from './words';
 
 /** The job in ten lines; a line of which the plan says nothing is left out. */
@@ -83,7 +84,9 @@ function amountsOf(sheet: Sheet): Sentence {
       ? sentence('recover ', ruler.stated(plan.system.recoverCharge))
       : [],
     ...total('solvent-in-job', 'solvent'),
-    ...total('nitrogen-in-all', 'nitrogen'),
+    ...total('nitrogen-in-all', 'nitrogen').map((needed) =>
+      uncountedToFill(sheet).length > 0 ? sentence(...needed, ' without coils and vessels') : needed,
+    ),
     ...total('oil-in-all', 'oil'),
   ]);
 }

@@ -5,7 +5,8 @@ import type { Material } from '../document';
 import { type Amount, type Run, sentence } from '../sentence';
 import { recoversWhole } from './recovered';
 import { chargedOf, type Sheet } from './sheet';
-import { counted } from './words';
+import { uncountedToFill } from './uncounted';
+import { counted, listed } from './words';
 
 /** What is used up or filled: whole containers, with the bare need that they come from. */
 export function materialsOf(sheet: Sheet): readonly Material[] {
@@ -98,8 +99,16 @@ function nitrogenWhy(sheet: Sheet): string {
   const [change] = changes;
   return change
     ? `purging, test, brazing; change cylinders at step ${sheet.numberOf(change.entry.slot.step) ?? '?'}`
-    : 'purging, test, brazing; one is enough';
+    : `purging, test, brazing${uncountedToFill(sheet).length > 0 ? onTop(sheet) : '; one is enough'}`;
 }
+
+/** Coils and vessels that nitrogen fills and whose volume nobody states: the bare need is without them. */
+const onTop = (sheet: Sheet): string => {
+  const names = uncountedToFill(sheet);
+  return names.length > 0
+    ? `; on top what ${listed(names)} hold${names.length > 1 ? '' : 's'}: no volume is stated`
+    : '';
+};
 
 /** What goes into a cylinder by the plan: the stated charge where the system is recovered into it. */
 function recoveredInto(sheet: Sheet, item: BringItem): Amount | null {
@@ -126,7 +135,7 @@ function toBring(sheet: Sheet): readonly Material[] {
     'cylinders-to-bring',
     'nitrogen-in-all',
     (subject) => (subject.includes('nitrogen') ? subject : `nitrogen ${subject}, full`),
-    'purging, test, brazing',
+    `purging, test, brazing${onTop(sheet)}`,
   );
   add(
     'recovery-cylinders-needed',

@@ -14,6 +14,8 @@ const kinds: readonly (readonly [RegExp, Kind | string])[] = [
   [/superheat|subcooling|split|glide/, 'temperature-difference'],
   [/pressure-drop/, 'pressure-difference'],
   [/temperature|bulb/, 'temperature'],
+  // A level in a glass is read as it stands; any other level is one of vacuum.
+  [/(?:oil|water|liquid|receiver|tank|glass)-level/, 'as read'],
   [/level|vacuum/, 'micron'],
   [/pressure/, 'pressure'],
   [/amp|current/, 'A'],
@@ -25,7 +27,7 @@ const kinds: readonly (readonly [RegExp, Kind | string])[] = [
   [/time/, 'time'],
   [/torque/, 'torque'],
 ];
-const bareUnits = new Set(['A', 'V']);
+const bareUnits = new Set(['A', 'V', 'as read']);
 
 /** The unit in which something is read: that of its limit, else by what it is called. */
 export function unitFor(here: Here, what: string, limit: Authored | null | undefined): string {
