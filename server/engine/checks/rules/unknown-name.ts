@@ -1,6 +1,7 @@
 import { kindNamed } from '../../circuit/kinds';
-import { isRefrigerant, oilFamilies } from '../../plan/assemble';
+import { oilFamilies } from '../../plan/assemble';
 import type { Plan } from '../../plan/plan';
+import { isRefrigerant } from '../../plan/refrigerants';
 import type { Selector } from '../../plan/selection';
 import { shortened } from '../../plan/shortened';
 import type { Slot } from '../../plan/vocabulary';
@@ -62,7 +63,10 @@ function candidates(here: Said, slot: string, refers: string): readonly string[]
     case 'solvent':
       return plan.scope.names('solvent');
     case 'part':
-      return plan.graph.parts.length > 0 ? [...plan.graph.named.keys()] : null;
+      // A part is called by its kind as well: `into receiver`, whatever the receiver's label.
+      return plan.graph.parts.length > 0
+        ? [...new Set([...plan.graph.named.keys(), ...plan.graph.parts.map((part) => part.kind.kind)])]
+        : null;
     case 'parameter':
       return ['test-pressure'];
     case 'stock':
