@@ -22,7 +22,7 @@ function cut(word: Piece, width: number, measure: Measure): Piece[] {
     if (part !== '' && measure(part + sign, word.style) > width) {
       const at = Math.max(part.lastIndexOf(' ') + 1, part.lastIndexOf('..') + 2);
       const here = at > 1 ? at : part.length;
-      parts.push({ text: part.slice(0, here).trimEnd(), style: word.style });
+      parts.push({ text: part.slice(0, here), style: word.style });
       part = part.slice(here);
     }
     part += sign;
@@ -56,6 +56,8 @@ function wordsOf(spans: readonly Span[]): Piece[][] {
 function joined(pieces: readonly Piece[], measure: Measure): Line {
   const kept = [...pieces];
   while (kept.length > 0 && kept.at(-1)!.text === ' ') kept.pop();
+  const end = kept.pop();
+  if (end) kept.push({ ...end, text: end.text.trimEnd() });
   const merged: Piece[] = [];
   for (const piece of kept) {
     const last = merged.at(-1);

@@ -23,6 +23,13 @@ describe('wrapping', () => {
     ['marks computed figures', sentence(computed('2 psi', '14 kPa')), 30, ['2 psi* (14 kPa)']],
     ['joins styles without a blank', sentence('a', strong('b'), 'c'), 5, ['abc']],
     ['cuts what is wider than the line', sentence('abcdefgh ij'), 3, ['abc', 'def', 'gh', 'ij']],
+    ['cuts a long figure at its blank', sentence(amount('58.6..137 fl-oz')), 14, ['58.6..137', 'fl-oz']],
+    [
+      'cuts a long range behind its dots',
+      sentence(amount('23 lb 14 oz..23 lb 15 oz')),
+      14,
+      ['23 lb 14 oz..', '23 lb 15 oz'],
+    ],
     ['gives one empty line for nothing', sentence(), 5, ['']],
   ])('%s', (_name, runs, width, expected) => {
     expect(lines(runs, width)).toEqual(expected);
