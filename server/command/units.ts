@@ -12,10 +12,9 @@ export const altitudeOption = new Option(
 export function atmosphereIn(words: Words): number {
   const text = words.option('altitude');
   if (text === undefined) return standardAtmosphere;
-  const below = text.trim().startsWith('-');
-  const literal = readLiteral(below ? text.trim().slice(1) : text);
+  const literal = readLiteral(text);
   if (isProblem(literal)) throw new Trouble(`--altitude: ${literal.message}`);
-  const quantity = toQuantity(literal, 'length', standardAtmosphere);
+  const quantity = toQuantity(literal, 'altitude', standardAtmosphere);
   if (isProblem(quantity)) throw new Trouble(`--altitude: ${quantity.message}`);
-  return atmosphereAt(below ? -quantity.low : quantity.low);
+  return atmosphereAt(quantity.low);
 }

@@ -18,6 +18,7 @@ export const unitOf: Readonly<Record<Kind, string>> = {
   'mass-flow': 'kg/s',
   velocity: 'm/s',
   density: 'kg/m3',
+  altitude: 'm',
   'mass-per-length': 'kg/m',
   power: 'W',
   energy: 'J',

@@ -1,8 +1,8 @@
 import type { Finding } from '../finding';
-import { isRefrigerant, oilFamilies } from '../plan/assemble';
+import { oilFamilies } from '../plan/assemble';
 import { Gather } from '../plan/gather';
+import { isRefrigerant } from '../plan/refrigerants';
 import type { Declaration, Scope } from '../plan/scope';
-import { refrigerantNames } from '../properties';
 import { namesIn } from './support';
 
 const shop = new Set(['solvent', 'recovery-machine', 'oil', 'house-rules']);
@@ -20,7 +20,7 @@ export function materialNames(declarations: readonly Declaration[], scope: Scope
         if (name.refers === 'oil' && !oils.includes(name.text))
           gather.unknownName('oil', name.text, statement, at, oils);
         if (name.refers === 'refrigerant' && !isRefrigerant(name.text))
-          gather.unknownName('refrigerant', name.text, statement, at, refrigerantNames);
+          gather.unknownRefrigerant(name.text, statement, at);
       }
     }
     found.push(...gather.findings);

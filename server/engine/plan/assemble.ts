@@ -1,18 +1,17 @@
-import { bubblePressure, dewPressure, refrigerantNamed, refrigerantNames } from '../properties';
+import { bubblePressure, dewPressure, refrigerantNamed } from '../properties';
 import { atmosphereAt } from '../quantity';
-import { factsOf, refrigerantFacts } from '../reference/refrigerant-facts';
 import { assembleCircuits } from './assemble-circuit';
 import { type Bound, child, children } from './bind';
 import { depart } from './departures';
 import { Gather, stated, wordSpan } from './gather';
 import type { Acceptance, BringItem, Change, CrewMember, Head, JobKind, Plan, Stated } from './plan';
+import { isRefrigerant } from './refrigerants';
 import type { Declaration, Scope } from './scope';
 import { type Step, stepsOf } from './step';
 import type { Name } from './terms';
 import type { Vocabulary } from './vocabulary';
 
 export const oilFamilies = ['mineral', 'alkylbenzene', 'POE', 'PVE', 'PAG', 'PAO'] as const;
-const knownRefrigerants = new Set([...refrigerantNames, ...refrigerantFacts.map((each) => each.name)]);
 
 /** Statements of a plan that its head does not hang on. */
 export const ofSteps = new Set(['steps', 'follows', 'change', 'skip', 'replace', 'before', 'after', 'accept']);
@@ -114,8 +113,7 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
   for (const each of [child(system, 'refrigerant')]) {
     for (const slot of ['before', 'after'] as const) {
       const name = each?.values[slot] as Name | undefined;
-      if (each && name && !isRefrigerant(name.text))
-        gather.unknownName('refrigerant', name.text, each, name, knownRefrigerants);
+      if (each && name && !isRefrigerant(name.text)) gather.unknownRefrigerant(name.text, each, name);
     }
   }
   for (const slot of ['before', 'after'] as const) {
@@ -131,7 +129,7 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
     const statement = circuits.statements[index]!;
     const name = child(statement.block, 'holds')?.values['refrigerant'] as Name | undefined;
     if (holds && name && !isRefrigerant(name.text))
-      gather.unknownName('refrigerant', name.text, child(statement.block, 'holds')!, name, knownRefrigerants);
+      gather.unknownRefrigerant(name.text, child(statement.block, 'holds')!, name);
   });
 
   const rules = children(block, 'under').flatMap((under) => {
@@ -238,7 +236,6 @@ function restingPressure(
   return low === null || high === null ? null : [low, high];
 }
 
-export const isRefrigerant = (name: string): boolean => knownRefrigerants.has(name) || factsOf(name) !== undefined;
 const isOil = (name: string, scope: Scope): boolean =>
   (oilFamilies as readonly string[]).includes(name) || scope.find('oil', name) !== undefined;
 
@@ -275,7 +272,7 @@ function bringItems(bring: Bound, scope: Scope, gather: Gather): readonly BringI
     const hose = bound.values['hose'] as Name | undefined;
     if (hose && !scope.find('hose', hose.text)) gather.unknownName('hose', hose.text, bound, hose, scope.names('hose'));
     const gas = bound.values['refrigerant'] as Name | undefined;
-    if (gas && !isRefrigerant(gas.text)) gather.unknownName('refrigerant', gas.text, bound, gas, knownRefrigerants);
+    if (gas && !isRefrigerant(gas.text)) gather.unknownRefrigerant(gas.text, bound, gas);
     const text =
       named?.text ??
       gas?.text ??

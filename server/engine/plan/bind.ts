@@ -166,10 +166,11 @@ export function readTerms(form: Form, common: Form, all: readonly Token[], whole
     while (!cursor.atStop && cursor.peek()?.kind !== 'comma');
     const likely =
       token.kind === 'word'
-        ? nearest(
-            token.text,
-            forms.flatMap((each) => keys(each).map((known) => known.words[0]!)),
-          )
+        ? nearest(token.text, [
+            ...forms.flatMap((each) => keys(each).map((known) => known.words[0]!)),
+            // A word that was meant for a place that may be left out: `AVR` for `ACR`.
+            ...positional.flatMap(([name, slot]) => (name in values ? [] : (slot.term?.choices ?? []))),
+          ])
         : undefined;
     const near = likely === token.text ? undefined : likely;
     const shown = likely !== token.text ? token.text : `${token.text} ${tokens[before + 1]?.text ?? ''}`.trim();

@@ -2,6 +2,7 @@ import type { Finding, Severity } from '../finding';
 import { isProblem, nearest, toQuantity } from '../quantity';
 import type { Bound, Span } from './bind';
 import type { Stated } from './plan';
+import { meantRefrigerant, whyNoRefrigerant } from './refrigerants';
 import { shortened } from './shortened';
 import type { Amount, TermFault } from './terms';
 
@@ -32,6 +33,14 @@ export class Gather {
         edits: [{ at: { file, item: bound.item, ...span }, text }],
       })),
     });
+  }
+
+  /** A refrigerant that neither tables nor lists know: what was most likely meant, or why it has no tables. */
+  unknownRefrigerant(name: string, bound: Bound, span: Span, file = this.file): void {
+    const near = meantRefrigerant(name);
+    const message = whyNoRefrigerant(name, shortened(name));
+    const instead = near !== undefined && message.includes(`"${near}"`) ? [near] : [];
+    this.report('unknown-name', 'error', message, bound, span, instead, file);
   }
 
   unknownName(

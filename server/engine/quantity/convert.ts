@@ -9,6 +9,7 @@ export { atmosphereAt, standardAtmosphere } from './atmosphere';
 /** A kind in the words of a message, with its article. */
 const kindWords: Readonly<Record<Kind, string>> = {
   length: 'a length',
+  altitude: 'an altitude',
   area: 'an area',
   volume: 'a volume',
   mass: 'a weight',
@@ -38,6 +39,7 @@ export const kindInWords = (kind: Kind): string => kindWords[kind];
 
 /** Kinds of which less than nothing makes sense. */
 const signed: ReadonlySet<Kind> = new Set([
+  'altitude',
   'temperature',
   'temperature-difference',
   'pressure-difference',

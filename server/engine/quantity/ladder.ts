@@ -41,6 +41,7 @@ export const rungs: Readonly<
       ['m', end],
     ],
   },
+  altitude: { 'inch-pound': only('ft'), si: only('m') },
   area: {
     'inch-pound': [
       ['in2', 0.09290304],

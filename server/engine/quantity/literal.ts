@@ -141,6 +141,24 @@ function joined(
   };
 }
 
+/** Figures above this are never written out for somebody. */
+const mostWrittenOut = 1e12;
+
+/** `1e3 micron`, as calculators show it; null where the text is no such figure. */
+function withExponent(text: string): LiteralProblem | null {
+  const parts = /^([-−]?)(\d+(?:\.\d+)?[eE][-+]?\d+)\s*(.*)$/.exec(text);
+  if (!parts) return null;
+  const value = Number(parts[2]);
+  const written = value > 0 && value <= mostWrittenOut ? String(value) : '';
+  const mended = `${parts[1]}${written} ${parts[3]}`.trim();
+  const good = written !== '' && !written.includes('e') && !isProblem(readLiteral(mended));
+  return problem(
+    'not-a-number',
+    `\`${text}\` cannot be read as a number with a unit: ${good ? `write \`${mended}\`` : 'numbers are written out in full'}.`,
+    good ? [mended] : [],
+  );
+}
+
 function notANumber(text: string): LiteralProblem {
   const repairs = [
     [/(\d),(\d{3})(?!\d)/g, '$1$2'], // 1,500 micron
@@ -167,6 +185,8 @@ function notANumber(text: string): LiteralProblem {
 export function readLiteral(text: string): Literal | LiteralProblem {
   const written = text.trim();
   if (written.length > 200) return problem('not-a-number', 'This is too long for a number with a unit.');
+  const exponent = withExponent(written);
+  if (exponent !== null) return exponent;
   const at = written.indexOf('..');
   if (at < 0) {
     const side = readSide(written, written);

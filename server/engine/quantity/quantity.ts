@@ -1,6 +1,7 @@
 /** What a number measures. Points and differences are different kinds, so that one cannot stand for the other. */
 export type Kind =
   | 'length'
+  | 'altitude'
   | 'area'
   | 'volume'
   | 'mass'
@@ -26,7 +27,7 @@ export type Kind =
   | 'charge-per-volume';
 
 /**
- * A quantity in SI: m, m2, m3, kg, s, K, Pa (absolute for 'pressure'), m3/s, kg/s, m/s, kg/m3, kg/m, W, J, 1 (share),
+ * A quantity in SI: m (length, and altitude over the sea, which may lie below it), m2, m3, kg, s, K, Pa (absolute for 'pressure'), m3/s, kg/s, m/s, kg/m3, kg/m, W, J, 1 (share),
  * mg KOH/g, N m, Pa s, 1 (count), J/kg, m3/s (conductance), kg/m3. `low` equals `high` unless it is a range.
  */
 export interface Quantity {

@@ -42,11 +42,11 @@ const pressureBoth = 'pressure pressure-difference';
 /** Spellings stand apart by `|`, kinds by a blank. */
 const rows: readonly Row[] = [
   ['in', 'length', inch, 'inch-pound', { example: '1-1/8 in' }],
-  ['ft', 'length', foot, 'inch-pound', { example: '62 ft 6 in' }],
+  ['ft', 'length altitude', foot, 'inch-pound', { example: '62 ft 6 in' }],
   ['yd', 'length', 3 * foot, 'inch-pound'],
   ['mm', 'length', 0.001, 'si', { example: '22 mm' }],
   ['cm', 'length', 0.01, 'si'],
-  ['m', 'length', 1, 'si', { example: '15 m' }],
+  ['m', 'length altitude', 1, 'si', { example: '15 m' }],
 
   ['in2|in²', 'area', inch ** 2, 'inch-pound'],
   ['ft2|ft²', 'area', foot ** 2, 'inch-pound'],

@@ -1,10 +1,10 @@
 import type { Amount } from '../plan/terms';
-import { choice, name, quantity } from '../plan/terms';
+import { bounded, choice, name, quantity } from '../plan/terms';
 import { clause, flag } from '../plan/vocabulary';
 import type { Speech } from './verb';
 
 /** Slots that several verbs share. */
-export const forTime = clause('for', quantity('time'), 'how long');
+export const forTime = clause('for', bounded(quantity('time'), { over: '0 s' }), 'how long');
 export const atEnds = clause('at', choice('both ends', 'far end', 'near end'), 'which end; both if nothing is said');
 export const atPressure = clause('at', quantity('pressure'), 'regulator setting');
 export const toPressure = clause('to', quantity('pressure'), 'the level to reach');

@@ -1,4 +1,4 @@
-import { choice, count, name, quantity, text } from '../plan/terms';
+import { bounded, choice, count, name, quantity, text } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 
 /** Words of what a job takes along. */
@@ -23,7 +23,11 @@ export const bringWords = [
       number: first(count(), 'how many'),
       x: flag('x', 'times'),
       what: first(name('nitrogen-cylinder'), 'a cylinder of the shop'),
-      at: clause('at', quantity('pressure'), 'pressure now, if not full'),
+      at: clause(
+        'at',
+        bounded(quantity('pressure'), { over: '0 psig', most: '10000 psig' }),
+        'pressure now, if not full',
+      ),
     },
     meaning: 'Nitrogen cylinders.',
     example: 'nitrogen 1 x n2-250',

@@ -2,10 +2,10 @@ import { bounded, choice, count, list, quantity, thing } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 import { lawDefault, laws } from '../reference/jurisdictions';
 
-/** Words of a plan's site and crew. */
 /** No air on earth is colder or hotter: -128 and 134 °F are the records (World Meteorological Organization, from memory). */
 const weather = { least: '-140 degF', most: '160 degF' } as const;
 
+/** Words of a plan's site and crew. */
 export const siteWords = [
   word({
     word: 'altitude',

@@ -2,10 +2,10 @@ import { bounded, choice, count, date, either, name, pair, quantity } from '../p
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 import { equipmentKinds } from '../reference/equipment-kinds';
 
-/** Words of the `system` block: the machine as a whole. */
 /** Superheat or subcooling that is set on a machine; more is a slip, less than none is no target. */
 const target = { least: '0 Δ°F', most: '120 Δ°F' } as const;
 
+/** Words of the `system` block: the machine as a whole. */
 export const systemWords = [
   word({
     word: 'refrigerant',

@@ -35,12 +35,17 @@ export const evacuationNotDeep = defineCheck({
     for (const entry of whole.entries)
       for (const event of entry.events)
         if (event.type === 'evacuates')
+          // What is off at the end of the job was swept before it was taken off, not dried.
           for (const space of event.spaces)
-            // What is off at the end of the job was swept before it was taken off, not dried.
             for (const part of space.parts)
               if (end && standsNow(end, part)) last.set(part, { entry, level: event.level });
     for (const { entry, level } of new Set(last.values())) {
-      if (level <= finalLevel.quantity.high * 1.01 || typeof entry.slot.step.values['per'] === 'string') continue;
+      if (
+        level <= finalLevel.quantity.high * 1.01 ||
+        level >= whole.plan.site.atmosphere ||
+        typeof entry.slot.step.values['per'] === 'string'
+      )
+        continue;
       whole.report(entry, {
         message: `This is the last evacuation here, and ${vacuum(level)} is above the usual ${vacuum(finalLevel.quantity.high)}: go lower, or cite the sheet that asks for no more.`,
         slot: 'level',

@@ -1,5 +1,5 @@
 import { defineCheck } from '../define';
-import { gauge, vacuum } from '../support';
+import { gauge } from '../support';
 
 /** A hair over the atmosphere is a gauge that reads zero, Pa. */
 const zero = 700;
@@ -43,7 +43,7 @@ export const impossibleLevel = defineCheck({
     for (const event of here.events('evacuates')) {
       if (event.level < atmosphere - zero) continue;
       here.report({
-        message: `${vacuum(event.level)} is no vacuum: the atmosphere here stands at ${vacuum(atmosphere)}. A level such as 500 micron belongs here.`,
+        message: `${gauge(here.plan, event.level)} is no vacuum: it is not below the atmosphere (${air}). A level such as 500 micron belongs here.`,
         slot: 'level',
         root: here.step,
       });

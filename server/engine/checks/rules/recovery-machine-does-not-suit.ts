@@ -1,3 +1,4 @@
+import { isRefrigerant } from '../../plan/refrigerants';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { brought, listOf, spotOf, statementOf } from '../stock';
@@ -32,6 +33,7 @@ export const recoveryMachineDoesNotSuit = defineCheck({
         for (const { refrigerant } of event.held) {
           if (
             refrigerant === null ||
+            !isRefrigerant(refrigerant) ||
             machines.some((each) => listOf(each.declaration, 'suits', 'refrigerants')!.includes(refrigerant))
           )
             continue;

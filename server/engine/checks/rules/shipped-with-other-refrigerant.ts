@@ -1,5 +1,6 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
+import { isRefrigerant } from '../../plan/refrigerants';
 import { defineCheck } from '../define';
 
 /** New equipment comes with a charge that is not the plan's refrigerant. */
@@ -18,10 +19,16 @@ export const shippedWithOtherRefrigerant = defineCheck({
   plan(whole) {
     const { plan } = whole;
     const { after } = plan.system.refrigerant;
-    if (after === null) return;
+    if (after === null || !isRefrigerant(after)) return;
     for (const part of plan.graph.parts) {
       const { holds } = part.properties;
-      if (!holds || holds.refrigerant === after || plan.graph.circuits[part.circuit]?.untouched) continue;
+      if (
+        !holds ||
+        holds.refrigerant === after ||
+        !isRefrigerant(holds.refrigerant) ||
+        plan.graph.circuits[part.circuit]?.untouched
+      )
+        continue;
       const statement = child(plan.partStatements[part.index]?.block ?? [], 'holds');
       if (!statement) continue;
       const span = statement.spans['refrigerant'] ?? wordSpan(statement);

@@ -1,5 +1,6 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
+import { isRefrigerant } from '../../plan/refrigerants';
 import type { Declaration } from '../../plan/scope';
 import type { Name } from '../../plan/terms';
 import type { Entry } from '../../walk/walk';
@@ -38,7 +39,7 @@ export const solventDoesNotSuit = defineCheck({
           ? [`does not list ${old} oil among what it removes`]
           : []),
         ...[plan.system.refrigerant.before, plan.system.refrigerant.after].flatMap((each) =>
-          gases && each && !gases.includes(each) ? [`does not list ${each}`] : [],
+          gases && each && isRefrigerant(each) && !gases.includes(each) ? [`does not list ${each}`] : [],
         ),
       ];
       if (wrong.length > 0)

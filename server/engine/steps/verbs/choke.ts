@@ -1,5 +1,5 @@
 import { selection } from '../../plan/selection';
-import { quantity } from '../../plan/terms';
+import { bounded, quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { close, endsOf } from '../acts';
 import { atEnds, tail } from '../slots';
@@ -13,7 +13,7 @@ export const choke = verb({
   form: {
     what: first(selection(), 'lines'),
     ends: atEnds,
-    opening: clause('to', quantity('length'), 'the hole in the choke'),
+    opening: clause('to', bounded(quantity('length'), { over: '0 in' }), 'the hole in the choke'),
   },
   meaning:
     'Screws a choke with a small hole on an open end, where a crimp would spoil the flare; it is taken off afterwards (take-off).',

@@ -1,5 +1,5 @@
 import { selection } from '../../plan/selection';
-import { quantity } from '../../plan/terms';
+import { bounded, quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { close, endsOf } from '../acts';
 import { atEnds, tail } from '../slots';
@@ -13,7 +13,7 @@ export const crimp = verb({
   form: {
     what: first(selection(), 'lines'),
     ends: atEnds,
-    opening: clause('leaving', quantity('length'), 'the hole that is left'),
+    opening: clause('leaving', bounded(quantity('length'), { over: '0 in' }), 'the hole that is left'),
   },
   meaning:
     'Squeezes an open end and leaves a small hole, so that a flush builds up pressure behind it; it is cut off afterwards (trim).',

@@ -1,5 +1,5 @@
 import { selection } from '../../plan/selection';
-import { quantity } from '../../plan/terms';
+import { bounded, quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
 import { forTime, tail } from '../slots';
@@ -14,7 +14,7 @@ export const decayTest = verb({
   form: {
     what: first(selection(['system', 'each open part']), 'parts, sections, or "each open part"'),
     time: forTime,
-    rise: clause('rise at most', quantity('pressure-difference'), 'what is allowed'),
+    rise: clause('rise at most', bounded(quantity('pressure-difference'), { least: '0 micron' }), 'what is allowed'),
   },
   meaning: 'Valves the pump off and watches the vacuum rise: the proof that it is tight and dry.',
   example: 'decay-test each open part for 15 min, rise at most 300 micron',

@@ -3,7 +3,7 @@ import { either, name, quantity } from '../../plan/terms';
 import { clause, first, flag, needed } from '../../plan/vocabulary';
 import { forTime, withGas } from '../slots';
 import { closedOnly, levelOf } from '../tests';
-import { verb } from '../verb';
+import { type Act, verb } from '../verb';
 
 /** Nitrogen under pressure, to prove that what was opened is tight. */
 export const pressureTest = verb({
@@ -21,8 +21,11 @@ export const pressureTest = verb({
     'Puts dry nitrogen on the spaces that the parts hang in and watches the gauge. A space that is open proves nothing.',
   example: 'pressure-test each open part to 450 psig for 30 min',
   perform(values, act) {
-    const level = levelOf(act, values.level);
-    if (level === null) return;
+    const stated = levelOf(act, values.level);
+    const unread = act.step.bound.faults.length > 0 || (values.level !== undefined && 'text' in values.level);
+    // A pressure that cannot be read is told where it stands; what follows is judged as if the design pressure stood there.
+    if (stated === null && !unread) return;
+    const level = stated ?? designOf(act);
     const { spaces, open } = closedOnly(act, values.what);
     for (const space of spaces) {
       act.draft.fill(space.cells, {
@@ -38,14 +41,15 @@ export const pressureTest = verb({
         if (!before || before.level < level) act.draft.setPart(index, { tested: { level, by: act.cause } });
       }
     }
-    act.emit({
-      type: 'pressurises',
-      medium: values.gas ?? 'nitrogen',
-      level,
-      spaces: [...spaces, ...open],
-      time: act.quantity(values.time),
-      purpose: 'test',
-    });
+    if (stated !== null)
+      act.emit({
+        type: 'pressurises',
+        medium: values.gas ?? 'nitrogen',
+        level: stated,
+        spaces: [...spaces, ...open],
+        time: act.quantity(values.time),
+        purpose: 'test',
+      });
     if (spaces.length + open.length === 0)
       act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to test' });
   },
@@ -61,3 +65,11 @@ export const pressureTest = verb({
       .join(', '),
   }),
 });
+
+/** What the plan's design pressures ask a test to reach, Pa absolute; ten atmospheres where it states none. */
+const designOf = ({ plan }: Act): number =>
+  Math.max(
+    plan.site.atmosphere * 10,
+    plan.system.designHigh?.quantity.low ?? 0,
+    plan.system.designLow?.quantity.low ?? 0,
+  );

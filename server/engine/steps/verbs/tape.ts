@@ -1,5 +1,5 @@
 import { selection } from '../../plan/selection';
-import { quantity } from '../../plan/terms';
+import { bounded, quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { close, endsOf } from '../acts';
 import { atEnds, tail } from '../slots';
@@ -13,7 +13,7 @@ export const tape = verb({
   form: {
     what: first(selection(), 'lines'),
     ends: atEnds,
-    opening: clause('leaving', quantity('length'), 'the hole in it'),
+    opening: clause('leaving', bounded(quantity('length'), { over: '0 in' }), 'the hole in it'),
   },
   meaning: 'Tape over an open end; with a hole in it, it serves as a crimp for a light flush.',
   example: 'tape suction-line at far end, leaving 1/4 in',
