@@ -1,7 +1,9 @@
-import type { Item, Tree } from '../../grammar/tree';
+import type { Item, SyntaxFault, Token, Tree } from '../../grammar/tree';
 import type { Finding } from './finding';
 import { type Bound, repeatedOnce } from './plan/bind';
 import { faultFinding, wordSpan } from './plan/gather';
+import type { TermFault } from './plan/terms';
+import { isProblem, readLiteral } from './quantity';
 
 /**
  * Findings of the text itself and of its words, which no plan is needed for. Those of a statement are remembered by the
@@ -24,13 +26,15 @@ function ofItem(item: Item, file: string): readonly Finding[] {
   let found: Finding[] | null = null;
   for (const fault of item.faults) {
     found ??= [];
+    const sign = item.kind === 'statement' ? signOfUnit(item.terms, fault) : null;
+    const at = { file, item, from: sign?.from ?? fault.from, to: sign?.to ?? fault.to };
     found.push({
       name: fault.name,
       severity: 'error',
-      message: fault.message,
-      at: { file, item, from: fault.from, to: fault.to },
+      message: sign?.message ?? fault.message,
+      at,
       related: [],
-      fixes: [],
+      fixes: (sign?.instead ?? []).map((text) => ({ title: `Write "${text}"`, safe: false, edits: [{ at, text }] })),
     });
   }
   if (item.kind === 'statement' && item.block) {
@@ -41,6 +45,31 @@ function ofItem(item: Item, file: string): readonly Finding[] {
   ofItems.set(item, found ?? none);
   return found ?? none;
 }
+
+/**
+ * A sign behind a number that is meant for a unit (`50'`, `7/8"`, `36 kBtu/h`): the number with it, and what to write instead.
+ * Null where the characters have no such sense.
+ */
+function signOfUnit(tokens: readonly Token[], fault: SyntaxFault): TermFault | null {
+  const at = tokens.findIndex((token) => token.at === fault.from);
+  const quote = fault.name === 'unclosed-quote';
+  if (at < 1 || (fault.name !== 'unreadable-text' && !quote)) return null;
+  let first = at - 1;
+  while (first > 0 && tokens[first]!.kind === 'word' && tokens[first]!.at <= end(tokens[first - 1]!) + 1) first--;
+  const number = tokens[first]!;
+  if (number.kind !== 'number' || end(tokens[at - 1]!) !== tokens[at]!.at) return null;
+  let last = at;
+  while (!quote && tokens[last + 1] && tokens[last + 1]!.at === end(tokens[last]!)) last++;
+  const to = quote ? tokens[at]!.at + 1 : end(tokens[last]!);
+  let text = '';
+  for (const token of tokens.slice(first, last + 1))
+    text += ' '.repeat(Math.max(0, token.at - number.at - text.length)) + token.text;
+  const literal = readLiteral(text.slice(0, to - number.at));
+  if (!isProblem(literal) || literal.suggestions.length === 0) return null;
+  return { name: fault.name, message: literal.message, from: number.at, to, instead: literal.suggestions };
+}
+
+const end = (token: Token): number => token.at + token.text.length;
 
 export function wordFindings(statements: readonly Bound[], file: string): readonly Finding[] {
   const found: Finding[] = [];

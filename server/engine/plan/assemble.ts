@@ -105,6 +105,16 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
   const atmosphere = atmosphereAt(altitude?.quantity.low ?? 0);
   const of = (at: readonly Bound[], word: string, slot: string) => stated(child(at, word), slot, atmosphere, gather);
   const workSpace = child(siteBlock, 'work-space');
+  const indoors = of(siteBlock, 'indoors', 'temperature');
+  const wetBulb = of(siteBlock, 'indoors', 'wetBulb');
+  if (indoors && wetBulb && wetBulb.quantity.low > indoors.quantity.high)
+    gather.report(
+      'impossible',
+      'error',
+      `A wet bulb of ${wetBulb.amount.literal.text} cannot be in air of ${indoors.amount.literal.text}: it is never above the dry bulb.`,
+      wetBulb.bound,
+      wetBulb.span,
+    );
 
   const systemBound = child(block, 'system') ?? null;
   const system = systemBound?.block ?? [];
@@ -162,8 +172,8 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
       atmosphere,
       altitude,
       outdoors: of(siteBlock, 'outdoors', 'temperature'),
-      indoors: of(siteBlock, 'indoors', 'temperature'),
-      wetBulb: of(siteBlock, 'indoors', 'wetBulb'),
+      indoors,
+      wetBulb,
       smallestRoom: of(siteBlock, 'smallest-room', 'volume'),
       lowestTube: of(siteBlock, 'lowest-tube', 'temperature'),
       workSpace: workSpace

@@ -176,6 +176,12 @@ function wholeNumber(cursor: Cursor, token: Token): { readonly text: string; rea
     cursor.next();
     cursor.next();
   }
+  const exponent = cursor.peek();
+  if (/\d$/.test(text) && adjacent(exponent) && /^[eE]\d+$/.test(exponent.text)) {
+    text += exponent.text;
+    to = end(exponent);
+    cursor.next();
+  }
   // A number with something behind it that is no unit: most likely a misspelt one.
   const bare = /\d$/.test(text) && !/[a-zµ°%][23]$/i.test(text.replace(/[eE]\d+$/, ''));
   const following = cursor.peek();

@@ -75,11 +75,20 @@ interface Side {
 function unknownUnit(text: string, measure: Measure): LiteralProblem {
   const { unit: word, numeral, number } = measure;
   const meant = meantUnit(word);
-  if (meant === undefined) return problem('unknown-unit', `\`${word}\` is not a unit.`);
+  if (meant === undefined) {
+    const repaired = notANumber(text);
+    return repaired.suggestions.length > 0 ? repaired : problem('unknown-unit', `\`${word}\` is not a unit.`);
+  }
   const [unit, times] = meant;
   const figure = times === 1 ? numeral : String(Number((number.value * times).toPrecision(6)));
   const mended = text.replace(new RegExp(`${escaped(numeral)}\\s*${escaped(word)}`), () => `${figure} ${unit}`);
-  return problem('unknown-unit', `\`${word}\` is not a unit; perhaps \`${unit}\` is meant.`, [mended]);
+  return problem('unknown-unit', `\`${word}\` is not a unit; perhaps \`${unit}\` is meant.`, whole(mended));
+}
+
+/** A text as something that can stand there: what is still wrong with it is mended too. Empty where that does not succeed. */
+function whole(mended: string): readonly string[] {
+  const literal = readLiteral(mended);
+  return isProblem(literal) ? literal.suggestions : [mended];
 }
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
@@ -141,6 +150,17 @@ function joined(
   };
 }
 
+/** Fractions that have a sign of their own. */
+const signs: Readonly<Record<string, string>> = {
+  '¼': '1/4',
+  '½': '1/2',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
 /** Figures above this are never written out for somebody. */
 const mostWrittenOut = 1e12;
 
@@ -161,6 +181,14 @@ function withExponent(text: string): LiteralProblem | null {
 
 function notANumber(text: string): LiteralProblem {
   const repairs = [
+    [/^\s*[+~≈<>≤≥]\s*/, ''], // ~50 ft
+    [
+      /(\d)?\s*([¼½¾⅛⅜⅝⅞])/g,
+      (_: string, before: string | undefined, sign: string) => `${before ? `${before}-` : ''}${signs[sign]}`,
+    ],
+    [/(\d)⁄(\d)/g, '$1/$2'],
+    [/(\d\s*['’′])\s*-\s*(?=\d)/g, '$1 '], // 5'-6"
+    [/\s+per\s+/g, '/'], // 0.6 oz per ft
     [/(\d),(\d{3})(?!\d)/g, '$1$2'], // 1,500 micron
     [/(\d),(\d)/g, '$1.$2'], // 0,5 L
     [/(\d)\s+(\d+\/\d+)/g, '$1-$2'], // 1 1/8 in
@@ -168,12 +196,14 @@ function notANumber(text: string): LiteralProblem {
     [/(\d)\s*[-−]\s*(\d)/g, '$1..$2'],
   ] as const;
   for (const [fault, mend] of repairs) {
-    const mended = text.replace(fault, mend);
-    if (mended !== text && !isProblem(readLiteral(mended))) {
-      return problem('not-a-number', `\`${text}\` cannot be read as a number with a unit; write \`${mended}\`.`, [
-        mended,
-      ]);
-    }
+    const mended = text.replace(fault, mend as string);
+    const instead = mended === text ? [] : whole(mended);
+    if (instead.length > 0)
+      return problem(
+        'not-a-number',
+        `\`${text}\` cannot be read as a number with a unit; write \`${instead[0]}\`.`,
+        instead,
+      );
   }
   return problem('not-a-number', `\`${text}\` cannot be read as a number with a unit.`);
 }

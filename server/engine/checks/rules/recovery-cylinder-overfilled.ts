@@ -1,10 +1,11 @@
 import { stated } from '../../plan/gather';
 import type { BringItem } from '../../plan/plan';
+import type { Name } from '../../plan/terms';
 import { exactly } from '../../quantity';
 import { safeFill } from '../../takeoff/figures/safe-fill';
 import { input, named } from '../../takeoff/given';
 import type { Entry } from '../../walk/walk';
-import { defineCheck } from '../define';
+import { defineCheck, type Whole } from '../define';
 import { bringing } from '../example-stock';
 import { cylinderFor, figureOf, houseLimit } from '../stock';
 import { amount } from '../support';
@@ -29,6 +30,7 @@ export const recoveryCylinderOverfilled = defineCheck({
   right: { base: 'split', plan: bringing('recovery 1 x rc-30 empty') },
   plan(whole) {
     const { plan } = whole;
+    const overfull = overfullItems(whole);
     const charge = plan.system.recoverCharge?.quantity.high;
     if (charge === undefined) return;
     // The charge goes where the step that reaches most of the circuit puts it; what other steps recover is little.
@@ -47,7 +49,7 @@ export const recoveryCylinderOverfilled = defineCheck({
         if (item && refrigerant && parts > (most?.parts ?? 0)) most = { entry, item, refrigerant, parts };
       }
     }
-    if (!most || most.parts * 2 < plan.graph.parts.length) return;
+    if (!most || most.parts * 2 < plan.graph.parts.length || overfull.has(most.item)) return;
     const { entry, item, refrigerant } = most;
     const water = figureOf(plan, item.declaration, 'water-capacity', 'mass');
     if (!water) return;
@@ -71,3 +73,22 @@ export const recoveryCylinderOverfilled = defineCheck({
     });
   },
 });
+
+/** Cylinders that are brought with more in them than they may ever hold: told where it is stated. */
+function overfullItems(whole: Whole): ReadonlySet<BringItem> {
+  const { plan } = whole;
+  const found = new Set<BringItem>();
+  for (const item of plan.bring ?? []) {
+    const held = item.word === 'recovery' ? stated(item.bound, 'mass', plan.site.atmosphere) : null;
+    const holding = item.bound.values['holding'] as Name | undefined;
+    const water = figureOf(plan, item.declaration, 'water-capacity', 'mass');
+    if (!held || !holding || !water) continue;
+    const most = safeFill.figure(item.name, { refrigerant: named(holding.text), waterCapacity: input(water) }).quantity;
+    if (!most || held.quantity.high <= most.low * Math.max(1, item.number) * 1.005) continue;
+    found.add(item);
+    whole.reportAt(item.bound, held.span, {
+      message: `${item.number > 1 ? `${item.number} x ` : ''}${item.name} cannot hold ${held.amount.literal.text} of ${holding.text}: at most ${amount('mass', most.low)} ${item.number > 1 ? 'each ' : ''}may be in it.`,
+    });
+  }
+  return found;
+}
