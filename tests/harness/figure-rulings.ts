@@ -13,7 +13,8 @@ export function figureRuling({ edit, before: { plan } }: Scene): Ruling | null {
   if (/ per "/.test(step.plain)) return unclear('The sheet cited is not at hand.');
   const { was, now, key, nowUnit } = figure;
   const later = edit.steps.slice(edit.at + 1);
-  const lastPull = !later.some((each) => each.verb === 'evacuate');
+  const until = later.findIndex((each) => /^(decay-test|charge|open)$/.test(each.verb));
+  const lastPull = !later.slice(0, until < 0 ? undefined : until).some((each) => each.verb === 'evacuate');
   const kind = kindOf(figure.unit);
   if (kind !== kindOf(nowUnit) && !(kind === 'recovery' && nowUnit === 'psig'))
     return unclear('Another kind of figure.');
@@ -152,8 +153,10 @@ function timeRuling(verb: string, plain: string, was: number, now: number, more:
         ? harmful('Out of the common 30 to 90 s (5.2).')
         : harmless('Within the common 30 to 90 s (5.2).');
     case 'purge':
+      if (now > was * 5) return unclear('Nitrogen and the air of the room may not last for it (6.4).');
       return now >= was ? harmless('A longer purge.') : unclear('A purge of several, or long enough for its volume.');
     case 'blow-out':
+      if (now > was * 5) return unclear('Nitrogen and the air of the room may not last for it (6.4).');
       return now >= 30
         ? harmless('Thirty seconds and more (5.2).')
         : unclear('Shorter than the thirty seconds of the manuals (5.2).');

@@ -17,7 +17,12 @@ const named = (name: string, source: string): boolean =>
 /** Rulings on what stands above the steps. Null where the state decides, or where the edit is of a step. */
 export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
   if (edit.at >= 0) return null;
-  const steps = edit.steps.map((each) => each.plain).join('\n');
+  const steps = edit.steps
+    .filter(
+      (each) => !/^(wrap|unwrap|tag|untag|notify|photo|move-product|read|check|record|label|hold)$/.test(each.verb),
+    )
+    .map((each) => each.plain)
+    .join('\n');
   const uses = (verbs: RegExp): boolean => plan.standard !== null || verbs.test(steps);
   if (unknown.test(edit.operator))
     return harmful(
@@ -117,6 +122,11 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
       return uses(/to test-pressure/)
         ? harmful('The test has no pressure (language: needs).', /pressure-test|follows/)
         : harmless('No step names it.');
+    case 'refrigerant dropped':
+      return harmful(
+        'Nothing says what runs in it: level, cylinders, pressures and charge hang on it (2.1, 7.2).',
+        /^\s*(system|oil|charge)\b|\b(recover|charge)\b|holds|follows/,
+      );
     case 'stock dropped':
       return dropped(edit.was, steps, plan);
     case 'cylinder full':
@@ -185,7 +195,8 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
         );
       const kind = /^\s+(?:[\w-]+: )?([\w-]+)/.exec(edit.was)?.[1] ?? '';
       const alike = plan.graph.parts.filter((each) => each.kind.kind === kind).length;
-      return alike === 1 && essential.test(kind)
+      // A kept part that no step touches may be left out of the story; a new one may not.
+      return alike === 1 && essential.test(kind) && / new\b/.test(edit.was)
         ? harmful('A circuit that lacks what makes it one (13.0).', /circuit|place|remove/)
         : unclear('The circuit may be told with less.');
     }
@@ -208,9 +219,7 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
         ? harmful('A kept line of unknown wall for another refrigerant (10.3; floor list).', /-line kept/)
         : null;
     case 'length dropped':
-      return /liquid-line/.test(blockAround(edit.source, edit.touched[1] ?? 0)) && plan.system.chargeCovers
-        ? harmful('The allowance for the line cannot be reckoned (9.1).', /-line|charge/)
-        : null;
+      return unclear('It can be measured on the job; until then nothing is reckoned from it.');
     case 'certificate dropped': {
       const others = edit.source.split('\n').filter((line, k) => k !== edit.touched[0] && /certified /.test(line));
       return others.length > 0

@@ -81,9 +81,10 @@ function leftOut(step: Line, { edit, before: { plan } }: Scene): Ruling {
         ? harmless('A stage between; others prove it.')
         : unclear('The first, low stage: some soap on the way up.');
     case 'disconnect':
-    case 'cut-out':
     case 'remove':
       return harmless('What is done to its neighbours, or the setting of the new one, takes it off.');
+    case 'cut-out':
+      return unclear('Installing takes the old one off; whether by cutter or by torch is then not said (13.1).');
     case 'connect':
     case 'install':
     case 'place':

@@ -4,6 +4,8 @@ import { harmful, harmless, type Line, type Ruling, unclear } from './scene';
 /** Words that only print; when they are said is for the author. */
 export const printed = /^(photo|notify|note|tag|untag|move-product|survey|weigh)$/;
 const late = /^(record|label|leak-check|photo|notify|untag)$/;
+const ofEnds = /^(crimp|choke|tape|trim|take-off|unplug)$/;
+const ofFlow = /^(flush|purge|blow-out)$/;
 const torch = /^(connect|install)$/;
 const ofLines =
   /^(crimp|choke|tape|flush|purge|blow-out|pull-swab|trim|take-off|unplug|inspect|uncap|cap|drain|bench-flush|back-flush)$/;
@@ -11,18 +13,16 @@ const ofLines =
 const modelled =
   /^(lock-out|restore|recover|prove-zero|break-vacuum|disconnect|cut-out|remove|place|install|connect|release|open|close|return|trim|take-off|unplug|crimp|choke|tape|cap|uncap|flare|bypass|stop|inspect|energise|start|blow-out|purge|flush|pull-swab|decay-test|pressure-test|evacuate|charge|change|renew|pump-down|read|adjust)$/;
 
-/** What is said of two steps of which `first` came before `second` and now comes after it; null where nothing is known. */
+/** What is said of two steps of which `first` came before `second` and now comes after it. */
 function pair(first: Line, second: Line, plan: Plan): Ruling {
   const is = (a: RegExp, b: RegExp): boolean => a.test(first.plain) && b.test(second.plain);
   if (is(/^charge\b/, /^(start|adjust charge)\b/))
     return harmful(
       'Started or adjusted before the charge is weighed in (13.2).',
-      /^\s*([\w-]+: )?(start|adjust|charge)\b/,
+      /^\s*([\w-]+: )?(start|adjust|charge|restore power|read|record|label|leak-check|prove)\b/,
     );
   if (is(/^prove-airflow/, /^adjust charge/))
     return harmful('Adjusted before the airflow is proved (9.2; floor list).', /adjust|prove-airflow/);
-  if (is(/^restore power/, /^prove-airflow/))
-    return harmful('No fan runs while power is locked out (13.1).', /prove-airflow|restore/);
   if (is(/^check (rotation|water)/, /^start/))
     return harmful('Started before it was looked at (13.1 start-up).', /start|check/);
   if (is(/^energise .* for /, /^start/))
@@ -38,16 +38,18 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
   if (is(/^reset/, /^(start|adjust)/) && plan.kinds.includes('conversion'))
     return harmful('Runs on settings for the old refrigerant (13.3).', /reset|start|adjust/);
   if (is(/^hold .*(cloth|swab|clean|white)/i, /^(connect|place|install)/))
-    return harmful(
-      'Closed before the lines were seen clean (13.1 inspect before fitting).',
-      /hold|connect|place|install/,
-    );
+    return unclear('Who looks, and when, is for the shop; the rounds go on until the cloth is clean.');
+  if (first.label !== null && second.back === first.label)
+    return harmful('The way back leads on past the failed test (8.1: else repeat).', /back to/);
+  if (is(/^check ignition/, /^(open|charge)/)) return unclear('Hangs on which of them lets the gas in.');
   if (is(/^hold .*cause/i, /^start/))
     return harmful('The cause of the burnout is not found before it runs (13.4).', /hold|start/);
   if (is(/^drain .*trap/, /^flush/)) return harmful('Solvent on what stands in the trap (5.2).', /drain|flush/);
 
   if (first.verb === second.verb && /^(pressure-test|evacuate|adjust|change-oil|hold|acid-test)$/.test(first.verb))
     return unclear('Stages of one proof.');
+  if ((ofEnds.test(first.verb) && ofFlow.test(second.verb)) || (ofFlow.test(first.verb) && ofEnds.test(second.verb)))
+    return unclear('How fast the gas flows hangs on the opening at the end.');
   if (is(ofLines, /^(place|install)/) || is(/^(place|install)/, ofLines))
     return unclear('The new part may be in the way of the cleaning, or not.');
   if (second.verb === 'install' && /drier/.test(second.plain) && !printed.test(first.verb))

@@ -11,7 +11,7 @@ import { wordRuling } from './word-rulings';
  * it looks at a check or at the engine's walk; rulings are committed before the checks are run on them.
  */
 export function rulingOf(scene: Scene): Ruling {
-  const direct = wordRuling(scene) ?? headRuling(scene);
+  const direct = wordRuling(scene) ?? headRuling(scene) ?? drierLine(scene);
   const broken = brokenBy(scene);
   if (direct) return direct.verdict === 'harmful' && broken ? merged(direct, broken) : direct;
   if (broken) return broken;
@@ -39,4 +39,13 @@ const merged = (direct: Ruling, broken: Ruling): Ruling => ({ ...direct, steps: 
 const burnt = ({ edit, before: { plan } }: Scene): Ruling | null =>
   edit.operator === 'state new to kept' && /compressor new/.test(edit.was) && plan.kinds.includes('burnout')
     ? harmful('The burnt compressor goes on (13.4).', /place|remove|connect|kind/)
+    : null;
+
+/** A line that is said to be a drier: what goes through it goes through a drier. */
+const drierLine = ({ edit }: Scene): Ruling | null =>
+  edit.operator === 'kind line to drier' && edit.steps.some((each) => each.verb === 'flush')
+    ? harmful(
+        'A drier in the path of the flush, or an old one that goes on (4.4, 5.1).',
+        /flush|purge|blow-out|crimp|drier/,
+      )
     : null;

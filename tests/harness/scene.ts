@@ -10,6 +10,8 @@ export interface Line {
   readonly label: string | null;
   readonly plain: string;
   readonly verb: string;
+  /** The label that its `if-fails` goes back to. */
+  readonly back: string | null;
 }
 
 /** A number with its unit that an edit changed; SI where both units are known, pressures over the atmosphere. */

@@ -34,7 +34,8 @@ export function stepsOf(lines: readonly string[]): readonly Line[] {
       if (!headings.test(plain)) {
         let to = at;
         if (/\{\s*$/.test(code)) while (lines[to]!.trim() !== '}' && to + 1 < lines.length) to++;
-        found.push({ from: at, to, depth, label, plain, verb: plain.split(/[\s{]/)[0]! });
+        const back = /back to ([\w-]+)/.exec(lines.slice(at, to + 1).join(' '))?.[1] ?? null;
+        found.push({ from: at, to, depth, label, plain, verb: plain.split(/[\s{]/)[0]!, back });
         at = to;
         continue;
       }
@@ -148,7 +149,7 @@ const clauses: readonly Change[] = [
   ],
   [
     'drop level',
-    /^(\s*(?:[\w-]+: )?(?:evacuate|recover|pressure-test|purge) .*?) (?:to|at) (?:[\d.]+ \w+(?: \w+)?|test-pressure)/,
+    /^(\s*(?:[\w-]+: )?(?:evacuate|recover|pressure-test|purge) .*?) (?:to|at) (?:[\d.]+ \w+(?: gauge| absolute| vacuum)?|test-pressure)/,
     '$1',
   ],
   ['drop wait', / after \d+ min/, ''],

@@ -1,6 +1,7 @@
 import { harmful, harmless, type Ruling, type Scene, unclear } from './scene';
 
-const blends = /R-4\d\d[A-Z]/;
+/** Blends with a glide that counts (handbook 3.4, 9.3); R-410A, R-404A and R-507A have next to none. */
+const gliding = /R-(407|448|449|452|454|455|438|422|427|453|401|402|409|417|424)[A-Z]/;
 const escaped = (text: string): string => text.replace(/[-/\\^$*+?.()|[\]{}]/g, '\\$&');
 
 /** Whether something points to a label. */
@@ -47,7 +48,10 @@ export function wordRuling({ edit, before, after }: Scene): Ruling | null {
     case 'cfh to cfm':
       return harmful('Sixty times the flow (6.3: 2 to 10 cfh).');
     case 'drop container':
-      return step.verb === 'flush' ? null : harmless('A purge after the flush blows into what stands there.');
+      if (step.verb === 'flush') return null;
+      return step.verb === 'purge' && edit.steps.some((each) => each.verb === 'flush')
+        ? harmful('A purge after a flush blows solvent out with nothing to catch it (5.2: into a container).', /flush/)
+        : unclear('What it blows out may be caught, or be nothing.');
     case 'drop nitrogen':
       return null;
     case 'drop outdoors':
@@ -74,9 +78,9 @@ export function wordRuling({ edit, before, after }: Scene): Ruling | null {
     case 'drop phase of charge':
       return unclear('The crew knows how the gas goes in, or does not.');
     case 'liquid to vapour':
-      return blends.test(edit.was)
-        ? harmful('A blend charged as vapour changes its mixture (9.3).')
-        : harmless('A single substance may go in either way.');
+      return gliding.test(edit.was)
+        ? harmful('A blend with glide charged as vapour changes its mixture (9.3).')
+        : unclear('A single substance or one near it may go in either way.');
     case 'nitrogen to air':
       return harmful('A vacuum broken with air (floor list; 8.2).');
     case 'nitrogen to oxygen':
@@ -85,8 +89,9 @@ export function wordRuling({ edit, before, after }: Scene): Ruling | null {
       return names('compressor') ? null : harmful('A name that nobody knows (language).');
     case 'kept to new':
     case 'kept to one line':
-      return edit.operator === 'kept to one line' && !names('suction-line')
-        ? harmful('A name that nobody knows (language).')
+      return edit.operator === 'kept to one line' &&
+        !before.plan.graph.parts.some((part) => part.kind.kind === 'suction-line')
+        ? harmful('There is no such line here: nothing is done (language: roles).', /flush|purge|connect|disconnect/)
         : null;
     case 'drop first of list':
     case 'drop last of list':

@@ -22,7 +22,8 @@ export function opened(run: Run, part: number, ends: readonly number[], shellOnl
       if (refrigerant.has(fill.gas)) run.report('open-charged', name, [part]);
       else if (fill.gas === 'nitrogen' && fill.pressure > 35e3) run.report('open-pressure', name, [part]);
       else if (fill.gas === 'vacuum') run.report('open-proved', name, [part]);
-      else if (fill.gas === 'traces' && !fill.proved) run.report('open-unproven', name, [part]);
+      else if ((fill.gas === 'traces' || fill.gas === 'nitrogen') && !fill.proved)
+        run.report('open-unproven', name, [part]);
     }
     const met =
       joint >= 0 && !shellOnly ? plant.graph.joints[joint]!.ends.map((each) => plant.graph.ends[each]!.part) : [];
@@ -31,6 +32,7 @@ export function opened(run: Run, part: number, ends: readonly number[], shellOnl
       plant.parts[each]!.tested = 0;
     }
   }
+  if (shellOnly) for (const end of ends) plant.ends[end]!.fill = air;
   run.touch([part]);
 }
 
@@ -123,8 +125,9 @@ function putIn(run: Run, parts: readonly number[]): readonly number[] {
     const unit = it.unit === null ? null : plant.graph.parts[it.unit]!;
     const own = renews && unit !== null && (unit.properties.holds !== undefined || unit.properties.valves === 'closed');
     for (const end of it.ends) {
-      plant.ends[end]!.made = clamped;
+      // A joint that was made up to it while it was away stands as soon as it is in.
       if (clamped) {
+        plant.ends[end]!.made = true;
         plant.ends[end]!.fill = plant.joints[plant.graph.ends[end]!.joint] ?? air;
         continue;
       }
@@ -147,10 +150,21 @@ function putIn(run: Run, parts: readonly number[]): readonly number[] {
     const fills = owners.map((owner) => plant.ends[plant.graph.parts[owner]!.ends[0]!]!.fill);
     if (owners.every((owner) => come.includes(owner)))
       plant.joints[joint] = fills.every((fill) => fill.gas === 'own') ? fills[0]! : air;
+    // A stop valve that comes shut with the unit stands between its charge and the line.
+    const own = fills.find((fill) => fill.gas === 'own');
+    if (own && owners.every((owner) => come.includes(owner) && (shutStop(run, owner) || isOwn(run, owner)))) {
+      plant.joints[joint] = own;
+      for (const end of plant.graph.joints[joint]!.ends) plant.ends[end]!.fill = own;
+    }
   }
   run.touch(come);
   return come;
 }
+
+const shutStop = ({ plant }: Run, part: number): boolean =>
+  plant.graph.parts[part]!.kind.shuts === 'hand' && plant.parts[part]!.position === 'shut';
+const isOwn = ({ plant }: Run, part: number): boolean =>
+  plant.ends[plant.graph.parts[part]!.ends[0]!]!.fill.gas === 'own';
 
 const closures: Readonly<Record<string, Closure>> = {
   cap: 'cap',
@@ -191,10 +205,8 @@ export function joining(
     case 'connect':
       if (verb === 'install') putIn(run, parts);
       for (const part of parts) {
-        if (plant.parts[part]!.mounted === 'none') {
-          run.report('not-there', run.name(part), [part]);
-          continue;
-        }
+        // Joining what is not there does nothing; what stays open by it is found where it is relied on.
+        if (plant.parts[part]!.mounted === 'none') continue;
         const ends = endsMeant(plant, part, verb === 'install' ? undefined : which);
         torch(run, step, part, ends);
         make(run, ends);

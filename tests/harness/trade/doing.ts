@@ -36,14 +36,12 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
       for (const noun of nouns) {
         plant.bypassed.delete(noun);
         if (noun === 'power') {
-          for (const space of plant.spaces()) {
-            const compressors = plant
-              .partsOf(space)
-              .filter((part) => plant.graph.parts[part]!.kind.kind === 'compressor');
+          const dry = plant.spaces().filter((space) => {
             const { gas } = plant.ends[space.ends[0]!]!.fill;
-            if (compressors.length > 0 && (gas === 'vacuum' || space.leaks.length > 0))
-              run.report('powered-in-vacuum', run.names(compressors), compressors);
-          }
+            return gas !== 'charge' && gas !== 'old' && plant.partsOf(space).some((part) => !plant.untouched(part));
+          });
+          const parts = dry.flatMap((space) => plant.partsOf(space));
+          if (parts.length > 0) run.report('powered-in-vacuum', '', parts);
           plant.controls = true;
           plant.lockedOut.clear();
         }
@@ -75,6 +73,9 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
       if (gone || plant.lockedOut.has('power')) run.report('oil-round-late', run.names(parts), parts);
       return;
     }
+    case 'prove-airflow':
+      if (plant.lockedOut.has('power')) run.report('airflow-locked', '');
+      return;
     case 'inspect':
       for (const part of parts) plant.parts[part]!.inspected = true;
       return;
@@ -117,7 +118,9 @@ function start(run: Run): void {
     if (parts.length > 0 && (space.leaks.length > 0 || ['vacuum', 'nitrogen', 'air', 'traces', 'own'].includes(gas)))
       for (const part of parts) run.report('started-empty', run.name(part), [part]);
   }
-  for (const [part, step] of plant.shutBy) run.report('started-shut', run.name(part), [part], [step]);
+  // Before anything is opened, a machine is started on a shut liquid valve to pump it down.
+  if (plant.parts.some((part) => part.opened))
+    for (const [part, step] of plant.shutBy) run.report('started-shut', run.name(part), [part], [step]);
   plant.running = true;
 }
 

@@ -36,7 +36,7 @@ export const reasons = {
   'drier-early': 'The new drier is in before the last flush (5.1; 13.1 drier last).',
   'drier-old': 'An opened circuit goes on with its old drier (4.4).',
   'test-open': 'Tested with a joint open (7.1; 13.1 all joints made).',
-  'test-nothing': 'Tested, pumped down or held where nothing is open for it yet (13.1).',
+  'airflow-locked': 'Airflow proved while power is locked out: no fan runs (13.1).',
   'test-charged': 'Nitrogen or a pump on a part that holds refrigerant (2.2; 13.1).',
   'over-rated': 'Tested above the rating of a part in reach (7.1).',
   untested:

@@ -189,7 +189,11 @@ export class Plant {
   }
 
   hasPort(space: Space): boolean {
-    return this.partsOf(space).some((part) => this.graph.parts[part]!.kind.port);
+    // A unit's service valve has its port on the side of the line.
+    const atValve = space.ends.some((end) =>
+      this.graph.joints[this.graph.ends[end]!.joint]?.ends.some((met) => this.ends[met]!.valve !== null),
+    );
+    return atValve || this.partsOf(space).some((part) => this.graph.parts[part]!.kind.port);
   }
 
   /** Circuits that the plan says it leaves alone. */
