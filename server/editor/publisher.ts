@@ -15,6 +15,16 @@ const moment = 4;
 /** Turns that a publication waits at most while further changes keep coming in. */
 const mostTurns = 20;
 
+/** What the whole check of a document took, and how what it found differs from what is found sooner. */
+interface Checked {
+  readonly milliseconds: number;
+  /** What the whole check found beside `Snapshot.firstFindings`, and beside `Snapshot.plainFindings`. */
+  readonly firstFindings: readonly Finding[];
+  readonly plainFindings: readonly Finding[];
+  /** What is found sooner and is not said in the end. */
+  readonly silent: ReadonlySet<string>;
+}
+
 /**
  * Publishes findings without being asked: the changed document at once, then every other file of its folder, open or
  * closed, that the change may have touched. Changes that are already queued are taken in first.
@@ -25,21 +35,14 @@ const mostTurns = 20;
 export class Publisher {
   /** Changed documents whose findings are to go out first. */
   private readonly urgent = new Map<Folder, Set<string>>();
-  /** The other files of folders in which something changed. */
+  /** Files that changed; whatever draws on them is looked at again. */
+  private readonly touched = new Map<Folder, Set<string>>();
+  /** Files to be looked at again when there is time. */
   private readonly others = new Map<Folder, Set<string>>();
   /** What was published last for an address, so that nothing is said twice. */
   private readonly said = new Map<string, { folder: Folder; version: number | undefined; text: string }>();
   /** What the last check of a document took, what only the plan as a whole gave, and what it took the place of. */
-  private readonly checked = new Map<
-    string,
-    {
-      readonly milliseconds: number;
-      /** What the whole check found beside `Snapshot.firstFindings`, and beside `Snapshot.plainFindings`. */
-      readonly firstFindings: readonly Finding[];
-      readonly plainFindings: readonly Finding[];
-      readonly silent: ReadonlySet<string>;
-    }
-  >();
+  private readonly checked = new Map<string, Checked>();
   private idle: ReturnType<typeof setTimeout> | undefined;
   private waiting = false;
   private changes = 0;
@@ -50,15 +53,20 @@ export class Publisher {
     private readonly session: Session,
   ) {}
 
-  /** A document changed: its findings go out in this turn, those of the rest of its folder when there is time. */
+  /** A document changed: its findings go out in this turn, those of the files that draw on it when there is time. */
   changed(folder: Folder, path: string): void {
     add(this.urgent, folder, path);
-    this.everything(folder);
+    add(this.touched, folder, path);
+    this.soon();
   }
 
   /** Files came or went: all findings of the folder are looked at again. */
   everything(folder: Folder): void {
     for (const path of folder.paths) add(this.others, folder, path);
+    this.soon();
+  }
+
+  private soon(): void {
     this.changes += 1;
     clearTimeout(this.idle);
     if (this.waiting) return;
@@ -69,6 +77,7 @@ export class Publisher {
   /** The folder is gone, and its findings with it. */
   forget(folder: Folder): void {
     this.urgent.delete(folder);
+    this.touched.delete(folder);
     this.others.delete(folder);
     for (const [uri, { folder: owner }] of this.said) if (owner === folder) this.withdraw(uri);
   }
@@ -94,6 +103,7 @@ export class Publisher {
     for (const [folder, paths] of this.urgent) {
       if (!folder.loaded) continue;
       this.urgent.delete(folder);
+      const whole = new Set<string>();
       for (const path of paths) {
         if (this.takesLong(folder, path)) {
           left = true;
@@ -106,8 +116,10 @@ export class Publisher {
         } else {
           this.others.get(folder)?.delete(path);
           this.publish(folder, folder.snapshot, path);
+          whole.add(path);
         }
       }
+      this.spread(folder, whole);
     }
     if (left) this.idle = setTimeout(() => this.sweep(), pause);
     else later(() => this.sweep());
@@ -125,7 +137,10 @@ export class Publisher {
     for (const [folder, paths] of this.others) {
       if (!folder.loaded) continue;
       const snapshot = folder.snapshot;
-      for (const path of paths) {
+      // What is open is in somebody's sight: it comes first.
+      const open = [...paths].filter((path) => isOpen(folder, path));
+      for (const path of [...open, ...paths]) {
+        if (!paths.has(path)) continue;
         if (performance.now() > until) {
           later(() => this.sweep());
           return;
@@ -137,6 +152,19 @@ export class Publisher {
     }
   }
 
+  /** Finds the files that draw on those that changed, themselves included, and leaves out what is just published. */
+  private spread(folder: Folder, published: ReadonlySet<string>): void {
+    const changed = this.touched.get(folder);
+    if (changed === undefined) return;
+    this.touched.delete(folder);
+    const { snapshot } = folder;
+    for (const path of folder.paths) {
+      if (published.has(path)) continue;
+      if (changed.has(path) || snapshot.closure(path).some((each) => changed.has(each.path)))
+        add(this.others, folder, path);
+    }
+  }
+
   private publish(folder: Folder, snapshot: Snapshot, path: string): void {
     const uri = folder.document(path)?.uri;
     if (uri === undefined) return;
@@ -144,15 +172,10 @@ export class Publisher {
       const began = performance.now();
       const findings = snapshot.findings(path);
       const milliseconds = performance.now() - began;
-      const first = new Set(snapshot.firstFindings(path).map(keyOf));
-      const plain = new Set(snapshot.plainFindings(path).map(keyOf));
-      const all = new Set(findings.map(keyOf));
-      this.checked.set(uri, {
-        milliseconds,
-        firstFindings: findings.filter((finding) => !first.has(keyOf(finding))),
-        plainFindings: findings.filter((finding) => !plain.has(keyOf(finding))),
-        silent: new Set([...plain].filter((key) => !all.has(key))),
-      });
+      // Only of an open document that takes long are parts ever published by themselves.
+      if (milliseconds > moment && isOpen(folder, path))
+        this.checked.set(uri, partsOf(snapshot, path, findings, milliseconds));
+      else this.checked.delete(uri);
       this.say(folder, snapshot, path, findings);
     } catch (error) {
       this.log(`findings of ${path}`, error);
@@ -185,6 +208,20 @@ export class Publisher {
     void this.connection.sendDiagnostics({ uri, diagnostics, ...(version === undefined ? {} : { version }) });
   }
 }
+
+function partsOf(snapshot: Snapshot, path: string, findings: readonly Finding[], milliseconds: number): Checked {
+  const first = new Set(snapshot.firstFindings(path).map(keyOf));
+  const plain = new Set(snapshot.plainFindings(path).map(keyOf));
+  const all = new Set(findings.map(keyOf));
+  return {
+    milliseconds,
+    firstFindings: findings.filter((finding) => !first.has(keyOf(finding))),
+    plainFindings: findings.filter((finding) => !plain.has(keyOf(finding))),
+    silent: new Set([...plain].filter((key) => !all.has(key))),
+  };
+}
+
+const isOpen = (folder: Folder, path: string): boolean => folder.document(path)?.version !== undefined;
 
 /** What tells findings apart where the objects are made anew. */
 const keyOf = ({ name, message, at }: Finding): string => `${name} ${at.from} ${at.to} ${message}`;

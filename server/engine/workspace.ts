@@ -1,4 +1,4 @@
-import { createGrammar, type Grammar } from '../../grammar';
+import { createGrammar, type Grammar, print } from '../../grammar';
 import type { Tree } from '../../grammar/tree';
 import { Binder } from './plan/bind';
 import { unitWords } from './quantity';
@@ -10,6 +10,18 @@ export interface TextChange {
   readonly from: number;
   readonly to: number;
   readonly text: string;
+}
+
+/** The one change that makes a text of another; null where they are the same. Whole lines, so that no sign is cut in two. */
+function difference(before: string, after: string): TextChange | null {
+  if (before === after) return null;
+  const most = Math.min(before.length, after.length);
+  let from = 0;
+  while (from < most && before[from] === after[from]) from++;
+  from = from === 0 ? 0 : before.lastIndexOf('\n', from - 1) + 1;
+  let same = 0;
+  while (same < most - from && before[before.length - 1 - same] === after[after.length - 1 - same]) same++;
+  return { from, to: before.length - same, text: after.slice(from, after.length - same) };
 }
 
 let grammar: Grammar | null = null;
@@ -28,16 +40,26 @@ export class Workspace {
     this.kept = { today, binder: new Binder(vocabulary), files: new Map(), views: new Map() };
   }
 
-  /** Puts a file in whole; null says that the file is known not to be there. */
+  /**
+   * Puts a file in whole; null says that the file is known not to be there. Of a file that is there already only the
+   * stretch that differs is read anew, so that opening a standard, or fetching a new one, does not make all jobs new.
+   */
   setFile(path: string, text: string | null): void {
-    this.current = null;
     if (text === null) {
+      this.current = null;
       this.trees.delete(path);
       this.missing.add(path);
-    } else {
+      return;
+    }
+    const tree = this.trees.get(path);
+    if (!tree) {
+      this.current = null;
       this.trees.set(path, theGrammar().parse(text));
       this.missing.delete(path);
+      return;
     }
+    const change = difference(print(tree), text);
+    if (change) this.edit(path, [change]);
   }
 
   /** Changes a file, one change after the other; each counts from the text that the one before left. */

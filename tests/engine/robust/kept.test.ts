@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { spaces } from '../../../server/engine/circuit/spaces';
 import type { Plant } from '../../../server/engine/circuit/state';
-import { workspaceOf } from './shop';
+import { applied } from './edits';
+import { closureOf, folders, workspaceOf } from './shop';
 
 /** What is kept from edit to edit, or from step to step, must not be taken for something that only looks alike. */
 
@@ -29,4 +30,22 @@ test('the spaces of a plant with a part off are not those with the part new, at 
   const partsIn = (plant: Plant) => spaces(plant).flatMap((space) => space.parts);
   expect(partsIn(mounted('none'))).not.toContain(1);
   expect(partsIn(mounted('new'))).toContain(1);
+});
+
+test('a file that is put in again keeps what did not change, and what was walked of it', () => {
+  const texts = closureOf(folders['samples']!, 'changeout-split.jobplan');
+  const standard = 'standard-line-set-reuse.jobplan';
+  const workspace = workspaceOf(texts);
+  const walked = () => workspace.snapshot().plans('changeout-split.jobplan')[0]!.walk.entries;
+  const before = walked();
+  workspace.setFile(standard, texts[standard]!);
+  expect(walked()).toBe(before);
+  const at = texts[standard]!.indexOf(' 500 micron') + 1;
+  workspace.setFile(standard, applied(texts[standard]!, { from: at, to: at + 3, text: '900' }));
+  const after = walked();
+  const changed = before.findIndex((entry) => entry.slot.step.text.includes('to 500 micron'));
+  expect(changed).toBeGreaterThan(20);
+  expect(after.slice(0, changed)).toEqual(before.slice(0, changed));
+  expect(after.slice(0, changed).every((entry, k) => entry === before[k])).toBe(true);
+  expect(after[changed]!.slot.step.text).toContain('900 micron');
 });
