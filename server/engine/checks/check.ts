@@ -233,6 +233,13 @@ function meet(one: Concerns, other: Concerns): boolean {
 const sameWords = (a: Raw, b: Raw): boolean =>
   a.bound === b.bound && a.span.from === b.span.from && a.entry?.slot.round !== b.entry?.slot.round;
 
+/** Findings that stand for one, too, that is never accepted: accepting the cause must not hide it. */
+const holdsGravest = new WeakSet<Finding>();
+
+const severityOf = ({ check, report }: Raw): Severity => report.severity ?? check.severity;
+const gravest = (raws: readonly Raw[]): Severity =>
+  raws.map(severityOf).reduce((most, each) => (gravity[each] < gravity[most] ? each : most));
+
 const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, information: 2 };
 
 function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
@@ -251,14 +258,17 @@ function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
         ? [{ title: way.title, safe: way.safe ?? false, edits: edits as readonly Edit[] }]
         : [];
     });
-    return {
+    const finding: Finding = {
       name: each.name,
-      severity: report.severity ?? each.severity,
+      // What follows from a cause makes it as grave as the gravest of it.
+      severity: gravest([first, ...others]),
       message: begun(typeof report.message === 'string' ? report.message : report.message(say)),
       at: placeOf(first),
       related,
       fixes,
     };
+    if (others.some((other) => !other.check.acceptable && severityOf(other) === 'error')) holdsGravest.add(finding);
+    return finding;
   });
   // Two entries of one step may say the same thing; it is said once.
   const unique = found.filter((finding) => {
@@ -353,7 +363,7 @@ function accept(findings: readonly Finding[], plan: Plan): readonly Finding[] {
     if (!known) at('unknown-name', 'error', `There is no finding called "${acceptance.check}".`);
     else if (!acceptance.reason)
       at('acceptance-without-reason', 'error', `An accepted finding needs its reason: because "…".`);
-    else if (!known.acceptable)
+    else if (!known.acceptable || matching.some((finding) => holdsGravest.has(finding)))
       at(
         'never-accepted',
         'error',

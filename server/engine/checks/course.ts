@@ -43,3 +43,10 @@ export const marked = (entry: Entry | undefined, mark: RegExp): boolean =>
 /** A statement of the plan's own block, by its word. */
 export const statement = (plan: Plan, word: string): Bound | undefined =>
   plan.declaration.bound.block.find((bound) => bound.word?.word === word);
+
+/** The visit that a step stands in; none before the crew goes for the first time. */
+export const visitOf = (entry: Entry): Step | undefined => entry.slot.within.find((step) => step.word.word === 'visit');
+
+/** The last step before the crew goes away after this one. */
+export const lastBeforeLeaving = (entries: readonly Entry[], entry: Entry): Step =>
+  (entries.filter((each) => visitOf(each) === visitOf(entry)).at(-1) ?? entry).slot.step;

@@ -178,6 +178,11 @@ export function putIn(act: Act, indexes: readonly number[]): void {
 export function breach(act: Act, index: number, how: 'undone' | 'taken off'): void {
   const { draft } = act;
   const it = part(act, index);
+  // What is not there cannot be opened.
+  if (draft.part(index).mounted === 'none') {
+    act.emit({ type: 'no-effect', why: `${it.name} is not in place` });
+    return;
+  }
   const space = spaceAt(act, it.ends[0]!);
   act.emit({ type: 'opens', part: index, ends: it.ends, held: heldIn(act, space), space, how });
   const air = airOf(draft.before.atmosphere, act.cause);

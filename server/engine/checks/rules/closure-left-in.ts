@@ -20,6 +20,7 @@ export const closureLeftIn = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['flush-no-outlet'],
   meaning:
     'The joint is made up at this step while a crimp, choke, plug or tape of an earlier step still sits in the end.',
   why: 'It chokes the flow for the life of the machine: flash gas in a liquid line, lost capacity and no oil return in a suction line.',

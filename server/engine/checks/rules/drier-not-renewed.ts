@@ -9,6 +9,7 @@ export const drierNotRenewed = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'published',
+  yieldsTo: ['joint-left-open'],
   meaning:
     'The part of the circuit that the drier stands in was open to the air, and the old drier (or its old cores) is in at the end: it was left in, or taken out and put back.',
   why: 'An old drier is full of water and acid; in a fresh oil of the POE kind it gives them back.',

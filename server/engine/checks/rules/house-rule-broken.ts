@@ -31,6 +31,7 @@ export const houseRuleBroken = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['wet-with-solvent'],
   meaning:
     'The plan is under house rules, and a joint, a line, a step or the job as a whole does not have what one of them asks. The severity is the one that the rule states.',
   why: 'The shop has its reasons; a departure is accepted with one, and prints.',

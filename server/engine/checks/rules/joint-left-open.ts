@@ -1,4 +1,4 @@
-import type { Space } from '../../circuit/spaces';
+import { cellOf, neighbours, type Space, spaces } from '../../circuit/spaces';
 import type { Cause, Plant } from '../../circuit/state';
 import type { Severity } from '../../finding';
 import type { Event } from '../../steps/events';
@@ -37,21 +37,18 @@ export const jointLeftOpen = defineCheck({
         if (!stage) continue;
         let once = false;
         for (const space of reached(event, entry.before)) {
-          for (const [cause, ends] of byCause(entry.before, space)) {
-            const root = rootOf(entry.before, ends) ?? cause;
-            if (told.has(root)) continue;
-            told.add(root);
-            told.add(cause);
+          for (const open of leftBy(whole, entry.before, space, told)) {
             // Power that comes too early is one mistake, however many joints are open by then.
             if (once) continue;
             once = event.type === 'powers';
+            const { cause, ends, gone } = open;
             whole.report(entry, {
               message: (say) =>
-                `${list(whole, entry.before, ends)} still open when ${stage.when}: ${cause ? `${say.step(cause)} opened ${ends.length > 1 ? 'them' : 'it'}` : `${ends.length > 1 ? 'they were' : 'it was'} never made up`}.`,
+                `${list(whole, ends, gone)} still open when ${stage.when}: ${cause ? `${say.step(cause)} opened ${ends.length > 1 ? 'them' : 'it'}` : `${ends.length > 1 ? 'they were' : 'it was'} never made up`}.`,
               slot: 'what',
               severity: stage.severity,
-              root: root ?? 'never',
-              concerns: space.parts,
+              root: open.root,
+              concerns: bothSides(entry.before, ends, gone),
               related: cause ? [{ cause, message: 'it was opened here' }] : [],
             });
           }
@@ -61,21 +58,79 @@ export const jointLeftOpen = defineCheck({
     const last = whole.entries.at(-1);
     if (!last) return;
     for (const space of touchedSpaces(last.after)) {
-      for (const [cause, ends] of byCause(last.after, space)) {
+      for (const { cause, ends, gone, root } of leftBy(whole, last.after, space, told)) {
         const entry = whole.entries.find((each) => each.cause === cause);
-        const root = rootOf(last.after, ends) ?? cause;
-        if (told.has(cause) || told.has(root) || !entry) continue;
-        told.add(root);
+        if (!entry) continue;
         whole.report(entry, {
-          message: `${list(whole, last.after, ends)} never made up again: the plan ends with the circuit open.`,
+          message: `${list(whole, ends, gone)} never made up again: the plan ends with the circuit open.`,
           slot: 'what',
           root,
-          concerns: space.parts,
+          concerns: bothSides(last.after, ends, gone),
         });
       }
     }
   },
 });
+
+/** Joints of a space that one step left open: those that it undid, or those of the parts that it took off. */
+interface Left {
+  readonly cause: Cause | null;
+  readonly root: string | Cause;
+  readonly ends: readonly number[];
+  /** Everything that the step took off and that is not back. */
+  readonly gone: readonly number[];
+}
+
+/** What is open of a space and not told yet, by the step that it goes back to. Both ends of a joint are one mistake. */
+function leftBy(whole: Whole, plant: Plant, space: Space, told: Set<unknown>): readonly Left[] {
+  const { graph } = plant;
+  const found = new Map<unknown, { cause: Cause | null; ends: number[]; off: boolean }>();
+  for (const { end } of space.openings) {
+    const { joint } = graph.ends[end]!;
+    const key = joint < 0 ? `end ${end}` : joint;
+    if (told.has(key)) continue;
+    told.add(key);
+    const missing = missingAt(plant, end);
+    const cause =
+      earliest(
+        whole,
+        missing.map((part) => takenOffBy(whole, part)),
+      ) ??
+      earliest(whole, graph.joints[joint]?.ends.map((each) => undoneBy(plant, each)) ?? []) ??
+      openedBy(plant, end);
+    const group = found.get(cause);
+    if (group) group.ends.push(end);
+    else found.set(cause, { cause, ends: [end], off: missing.length > 0 });
+  }
+  return [...found.values()].flatMap(({ cause, ends, off }): Left[] => {
+    const root = cause ?? (off ? `off ${missingAt(plant, ends[0]!).join()}` : 'never');
+    if (told.has(root)) return [];
+    told.add(root);
+    const gone = new Set(ends.flatMap((end) => missingAt(plant, end)));
+    const together = graph.parts.flatMap(({ index }) =>
+      off && cause !== null && !standsNow(plant, index) && takenOffBy(whole, index) === cause ? [index] : [],
+    );
+    return [{ cause, root, ends, gone: [...new Set([...gone, ...together])].sort((a, b) => a - b) }];
+  });
+}
+
+const undoneBy = (plant: Plant, end: number): Cause | null => {
+  const { attached, detachedBy } = plant.ends[end]!;
+  return attached ? null : detachedBy;
+};
+
+/** The last step that took a part off. */
+const takenOffBy = (whole: Whole, part: number): Cause | null =>
+  whole.entries
+    .filter((entry) => entry.events.some((event) => event.type === 'unmounts' && event.parts.includes(part)))
+    .at(-1)?.cause ?? null;
+
+/** The step of several that comes first in the walk. */
+function earliest(whole: Whole, causes: readonly (Cause | null)[]): Cause | null {
+  const left = new Set(causes.filter((each) => each !== null));
+  if (left.size < 2) return [...left][0] ?? null;
+  return whole.entries.find((entry) => left.has(entry.cause))?.cause ?? null;
+}
 
 function stageOf(event: Event): { readonly when: string; readonly severity: Severity } | null {
   switch (event.type) {
@@ -98,35 +153,29 @@ function reached(event: Event, plant: Plant): readonly Space[] {
   return touchedSpaces(plant).filter((space) => space.openings.length > 0);
 }
 
-function byCause(plant: Plant, space: Space): ReadonlyMap<Cause | null, readonly number[]> {
-  const found = new Map<Cause | null, number[]>();
-  for (const { end } of space.openings) {
-    const cause = openedBy(plant, end);
-    found.set(cause, [...(found.get(cause) ?? []), end]);
-  }
-  return found;
-}
-
-/** A part that is off leaves both its neighbours open: that is one mistake. */
-const rootOf = (plant: Plant, ends: readonly number[]): string | null => {
-  const gone = missingAt(plant, ends);
-  return gone.length > 0 ? `off ${gone.join()}` : null;
+/** What hangs at either side of the open joints, and what is missing there. */
+const bothSides = (plant: Plant, ends: readonly number[], gone: readonly number[]): readonly number[] => {
+  const { graph } = plant;
+  // A part that is off leaves its neighbours on both of its sides open.
+  const open = [...ends, ...gone.flatMap((part) => graph.parts[part]!.ends)];
+  const near = new Set(open.flatMap((end) => graph.joints[graph.ends[end]!.joint]?.ends ?? [end]));
+  const cells = new Set([...near].map(cellOf));
+  const there = spaces(plant).filter((space) => space.cells.some((cell) => cells.has(cell)));
+  return [...gone, ...there.flatMap((space) => space.parts)];
 };
 
-const missingAt = (plant: Plant, ends: readonly number[]): readonly number[] => [
-  ...new Set(
-    ends.flatMap((end) =>
-      (plant.graph.joints[plant.graph.ends[end]!.joint]?.ends ?? [])
-        .map((each) => plant.graph.ends[each]!.part)
-        .filter((part) => !standsNow(plant, part)),
-    ),
-  ),
-];
+/** Parts that are off at a joint, or behind one that came out for good. */
+function missingAt(plant: Plant, end: number): readonly number[] {
+  const { graph } = plant;
+  const ends = [...(graph.joints[graph.ends[end]!.joint]?.ends ?? []), ...neighbours(plant, end)];
+  const off = [...new Set(ends.map((each) => graph.ends[each]!.part))].filter((part) => !standsNow(plant, part));
+  const back = off.filter((part) => graph.parts[part]!.standing !== 'removed');
+  return back.length > 0 ? back : off;
+}
 
-/** "The inlet of suction-line (to filter-drier) is", or the parts that are missing there. */
-function list(whole: Whole, plant: Plant, ends: readonly number[]): string {
+/** "The inlet of suction-line (to filter-drier) is", with the parts that are missing there. */
+function list(whole: Whole, ends: readonly number[], gone: readonly number[]): string {
   const { graph } = whole.plan;
-  const gone = missingAt(plant, ends);
   const names = ends.map((end) => endName(graph, end));
   const text = `${names.slice(0, 2).join(' and ')}${names.length > 2 ? ` and ${names.length - 2} more ends` : ''}`;
   const missing = gone.map((part) => graph.parts[part]!.name);

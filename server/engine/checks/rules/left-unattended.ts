@@ -1,6 +1,5 @@
-import type { Step } from '../../plan/step';
 import { minute } from '../../reference/table-units';
-import type { Entry } from '../../walk/walk';
+import { visitOf } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { type Left, unattended, waiting } from '../left-behind';
 import { edits } from '../support';
@@ -13,7 +12,15 @@ export const leftUnattended = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['work-without-lock-out', 'joint-left-open', 'flush-not-purged', 'wet-with-solvent', 'decay-test-missing'],
+  yieldsTo: [
+    'work-without-lock-out',
+    'joint-left-open',
+    'flush-not-purged',
+    'wet-with-solvent',
+    'decay-test-missing',
+    'valve-left-shut',
+    'not-put-back',
+  ],
   meaning:
     'When the crew leaves before a visit or at the end of one, a kept or new part stands open to the air, wet with solvent, under a vacuum that nobody has proved or under nitrogen that is no stand test; liquid is shut in between two valves; something of the running machine is out of action; or a torch was used less than half an hour before. By every hold, too, it is looked at whether the circuit is open with the power on, whether liquid is shut in (both are errors), and whether a new drier stands open. Caps, plugs and pinched ends shut; a stand test and a holding charge of nitrogen are fine.',
   why: 'Over night a line draws in water and dirt, solvent creeps, a drier fills with moisture, shut-in liquid bursts its pipe as it warms, an ember becomes a fire, and somebody who was not there switches on.',
@@ -116,4 +123,3 @@ function justBrazed(whole: Whole, leaving: number): Left | null {
 
 /** s. */
 const fireWatch = 30 * minute;
-const visitOf = (entry: Entry): Step | undefined => entry.slot.within.find((step) => step.word.word === 'visit');

@@ -1,4 +1,5 @@
 import { isWaterValve } from '../../steps/valves';
+import { lastBeforeLeaving } from '../course';
 import { defineCheck } from '../define';
 import { edits } from '../support';
 
@@ -48,7 +49,7 @@ export const notPutBack = defineCheck({
         fixes: [
           {
             title: `At the end: ${way}`,
-            edits: (mend) => edits(mend.insertAfter(last.slot.step, way)),
+            edits: (mend) => edits(mend.insertAfter(lastBeforeLeaving(whole.entries, entry), way)),
           },
         ],
       });

@@ -10,7 +10,7 @@ export const partNotAsStated = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['joint-left-open'],
+  yieldsTo: ['joint-left-open', 'compressor-without-refrigerant', 'refrigerant-vented'],
   meaning:
     'The circuit states a part as new, added, removed or kept, and when the plan ends it is not so: the old one still stands there, the new one was never set in place, what is gone for good is set again, or what stays was changed for new or never put back. A circuit that stays as it is has no new parts.',
   why: 'The crew brings the part home again, or has none with it; the old one goes on running in a machine that was counted on without it.',
@@ -25,7 +25,7 @@ export const partNotAsStated = defineCheck({
   right: { base: 'rack' },
   plan(whole) {
     const last = whole.entries.at(-1);
-    if (!last || whole.plan.kinds.includes('new')) return;
+    if (!last) return;
     for (const part of whole.plan.graph.parts) {
       const state = last.after.parts[part.index]!;
       const fault = faultOf(whole, part, state);

@@ -1,5 +1,7 @@
+import type { Space } from '../../circuit/spaces';
+import type { Plant } from '../../circuit/state';
 import { defineCheck } from '../define';
-import { aboveZero } from '../plant';
+import { aboveZero, standsNow } from '../plant';
 import { gauge } from '../support';
 
 /** Refrigerant let into the air by something else than a joint undone: a valve, a cap, a cut. */
@@ -10,7 +12,7 @@ export const refrigerantVented = defineCheck({
   acceptable: false,
   reads: 'state',
   ground: 'law',
-  yieldsTo: ['open-under-pressure', 'valves-opened-early'],
+  yieldsTo: ['open-under-pressure', 'valves-opened-early', 'joint-left-open'],
   meaning: 'A valve, a cap or an open end that this step frees lets refrigerant into the air.',
   why: 'Knowing release of refrigerant is against the law, wastes the charge and can burn or suffocate people. Hose purges within good practice are not meant.',
   source: '40 CFR 82.154 (handbook 2.2)',
@@ -28,13 +30,24 @@ export const refrigerantVented = defineCheck({
     if (here.events('opens').length > 0) return;
     for (const { space, contents } of here.entry.released) {
       if (!aboveZero(here.before, contents)) continue;
+      const gone = missingBeside(here.after, space);
       here.report({
         message: (say) =>
-          `This lets ${contents.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, contents.high)} out of ${say.parts(space.parts)} into the air.`,
+          `This lets ${contents.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, contents.high)} out of ${say.parts(space.parts)} into the air${gone.length > 0 ? `, where ${say.parts(gone)} ${gone.length > 1 ? 'are' : 'is'} not in place` : ''}.`,
         slot: 'what',
-        concerns: space.parts,
+        concerns: [...space.parts, ...gone],
         related: contents.since ? [{ cause: contents.since, message: 'it holds this since here' }] : [],
       });
     }
   },
 });
+
+/** Parts that are off where a space stands open. */
+const missingBeside = (plant: Plant, space: Space): readonly number[] => [
+  ...new Set(
+    space.openings
+      .flatMap(({ end }) => plant.graph.joints[plant.graph.ends[end]!.joint]?.ends ?? [])
+      .map((end) => plant.graph.ends[end]!.part)
+      .filter((part) => !standsNow(plant, part)),
+  ),
+];

@@ -8,6 +8,7 @@ export const sectionNotEvacuated = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['section-not-recovered', 'valve-left-shut'],
   meaning:
     'A valve that is shut at this step keeps the pump from a section with no port of its own, and no later step evacuates it.',
   why: 'The air and water of that section go round with the charge.',

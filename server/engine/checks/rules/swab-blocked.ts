@@ -10,7 +10,7 @@ export const swabBlocked = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['flush-before-recovery', 'line-not-disconnected'],
+  yieldsTo: ['flush-before-recovery', 'line-not-disconnected', 'flush-no-outlet'],
   meaning:
     'Swabs are pulled through a line that is still joined at one end, or that a cap, a plug or a pinch closes there.',
   why: 'The string stays in the tube, or half the line is never wiped.',

@@ -17,7 +17,13 @@ export const testBelowDesign = defineCheck({
   acceptable: true,
   reads: 'figure',
   ground: 'published',
-  yieldsTo: ['design-pressure-unlikely', 'impossible-level'],
+  yieldsTo: [
+    'design-pressure-unlikely',
+    'impossible-level',
+    'section-not-recovered',
+    'section-not-evacuated',
+    'joint-left-open',
+  ],
   meaning:
     'The highest test that a part gets is below the design pressure of its side, as the plate states it, or, where the old equipment stays, below what the new refrigerant reaches at design temperature. A part rated lower is tested at its rating.',
   why: 'A joint that holds at a lower pressure has not shown that it holds on a hot day.',

@@ -1,3 +1,4 @@
+import { lastBeforeLeaving } from '../course';
 import { defineCheck } from '../define';
 import { standsNow, touched } from '../plant';
 import { edits } from '../support';
@@ -58,7 +59,12 @@ export const valveLeftShut = defineCheck({
         slot: 'what',
         root: `${entry.slot.step.text} ${held ?? 'shut'}`,
         concerns: [part.index],
-        fixes: [{ title: `At the end: ${way}`, edits: (mend) => edits(mend.insertAfter(last.slot.step, way)) }],
+        fixes: [
+          {
+            title: `At the end: ${way}`,
+            edits: (mend) => edits(mend.insertAfter(lastBeforeLeaving(whole.entries, entry), way)),
+          },
+        ],
       });
     }
   },
