@@ -20,6 +20,7 @@ const atStep: ReadonlyMap<string, Wording> = new Map([
   ['fill-nitrogen', of('nitrogen')],
   ['brazing-nitrogen', of('nitrogen')],
   ['recovery-level', of('', 'rule: ')],
+  ['recovery-level-by-law', of('', 'rule: ')],
   ['safe-fill', of('', 'at most ')],
   ['allowed-loss', of('', 'loss at most ')],
   ['keep-away-distance', of('away', 'keep ')],

@@ -1,5 +1,6 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
+import { lawOf, lawTaken } from '../../plan/law';
 import type { Plan } from '../../plan/plan';
 import { bubblePressure, refrigerantNamed } from '../../properties';
 import { europeanCertificateSource, europeanCertificates } from '../../reference/jurisdictions';
@@ -7,7 +8,6 @@ import { type PressureClass, pressureClass } from '../../reference/recovery-leve
 import { fahrenheit } from '../../reference/table-units';
 import { ventingExempt } from '../../reference/venting-exempt';
 import { defineCheck } from '../define';
-import { lawOf, lawTaken } from '../jurisdiction';
 import { chargeInAll } from '../plant-facts';
 import { amount, authority } from '../support';
 

@@ -13,7 +13,7 @@ const meant: Readonly<Record<string, readonly string[]>> = {
   charge: ['first-charge', 'total-charge'],
   allowance: ['line-allowance'],
   fill: ['safe-fill'],
-  level: ['recovery-level'],
+  level: ['recovery-level', 'recovery-level-by-law'],
   energy: ['stored-energy'],
 };
 /** Where the author states no tolerance (common practice, no source). */

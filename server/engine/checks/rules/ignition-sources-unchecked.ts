@@ -5,7 +5,7 @@ import { edits } from '../support';
 /** A flammable refrigerant is let in or charged, and nobody has looked for what could light it. */
 export const ignitionSourcesUnchecked = defineCheck({
   name: 'ignition-sources-unchecked',
-  severity: 'warning',
+  severity: 'error',
   title: 'Ignition sources not looked for before flammable gas comes in',
   acceptable: true,
   reads: 'state',

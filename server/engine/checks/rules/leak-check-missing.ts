@@ -1,9 +1,9 @@
+import { lawOf, lawTaken } from '../../plan/law';
 import type { Plan } from '../../plan/plan';
 import { type ApplianceUse, leakRule } from '../../reference/leak-triggers';
 import { has, isCharge } from '../course';
 import { defineCheck } from '../define';
 import { isComfort, statedEquipment } from '../equipment';
-import { lawOf, lawTaken } from '../jurisdiction';
 import { chargeInAll, newFacts } from '../plant-facts';
 import { amount, authority, edits } from '../support';
 

@@ -1,3 +1,4 @@
+import { lawOf, lawTaken } from '../../plan/law';
 import type { Stated } from '../../plan/plan';
 import { exactly, type Quantity } from '../../quantity';
 import { recoveryByLaw } from '../../reference/jurisdictions';
@@ -6,7 +7,6 @@ import { recoveryLevel } from '../../takeoff/figures/recovery-level';
 import { input, named } from '../../takeoff/given';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
-import { lawOf, lawTaken } from '../jurisdiction';
 import { isCompressor } from '../plant';
 import { authority, edits, gauge } from '../support';
 

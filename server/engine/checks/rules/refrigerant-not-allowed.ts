@@ -1,9 +1,9 @@
+import { lawOf, lawTaken } from '../../plan/law';
 import type { Plan } from '../../plan/plan';
 import { inForce, type LawDate, lawDateNamed } from '../../reference/law-dates';
 import type { RefrigerantFacts } from '../../reference/refrigerant-facts';
 import { defineCheck, type Whole } from '../define';
 import { isComfort, isNewMachine } from '../equipment';
-import { lawOf, lawTaken } from '../jurisdiction';
 import { changesRefrigerant, newFacts, systemSpot } from '../plant-facts';
 import { authority } from '../support';
 

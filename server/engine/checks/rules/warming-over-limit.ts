@@ -1,10 +1,10 @@
+import { lawOf, lawTaken } from '../../plan/law';
 import type { Plan } from '../../plan/plan';
 import { type LawDate, lawDates } from '../../reference/law-dates';
 import type { RefrigerantFacts } from '../../reference/refrigerant-facts';
 import { isCharge } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { isComfort, isNewMachine, statedEquipment } from '../equipment';
-import { lawOf, lawTaken } from '../jurisdiction';
 import { newFacts, systemSpot } from '../plant-facts';
 import { authority } from '../support';
 

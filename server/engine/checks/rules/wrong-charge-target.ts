@@ -34,9 +34,7 @@ export const wrongChargeTarget = defineCheck({
     for (const event of here.events('adjusts')) {
       if (event.what !== 'charge' || typeof event.to === 'string') continue;
       const wrong = receiver
-        ? event.to !== null || !here.plan.system.subcooling
-          ? 'With a receiver the charge shows in a clear glass or the level'
-          : null
+        ? 'With a receiver the charge shows in a clear glass or the level'
         : valve && !subcooling && superheat
           ? 'With an expansion valve the charge shows in the subcooling, and the system states superheat'
           : fixed && !superheat && subcooling

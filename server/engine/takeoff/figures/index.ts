@@ -55,6 +55,7 @@ import { receiverCapacity } from './receiver-capacity';
 import { recoveryCylindersNeeded } from './recovery-cylinders-needed';
 import { recoveryInAll } from './recovery-in-all';
 import { recoveryLevel } from './recovery-level';
+import { recoveryLevelByLaw } from './recovery-level-by-law';
 import { refrigerantInAll } from './refrigerant-in-all';
 import { regulatorWindow } from './regulator-window';
 import { reliefSetting } from './relief-setting';
@@ -116,6 +117,7 @@ export const relations: readonly AnyRelation[] = [
   cylinderServicePressure,
   recoveryCylindersNeeded,
   recoveryLevel,
+  recoveryLevelByLaw,
   safeFill,
   solventInJob,
   solventOfStep,
@@ -265,6 +267,7 @@ export {
   recoveryCylindersNeeded,
   recoveryInAll,
   recoveryLevel,
+  recoveryLevelByLaw,
   refrigerantInAll,
   regulatorWindow,
   reliefSetting,

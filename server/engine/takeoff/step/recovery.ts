@@ -1,9 +1,10 @@
 import type { Space } from '../../circuit/spaces';
+import { isLawStated, lawOf } from '../../plan/law';
 import type { Plan } from '../../plan/plan';
 import { dewTemperature, refrigerantNamed } from '../../properties';
 import { exactly } from '../../quantity';
 import type { Entry } from '../../walk/walk';
-import { lineContent, receiverCapacity, recoveryLevel, safeFill } from '../figures';
+import { lineContent, receiverCapacity, recoveryLevel, recoveryLevelByLaw, safeFill } from '../figures';
 import { computed, input, named } from '../given';
 import { noted } from '../noted';
 import { usualRecoveryCylinder } from '../recovery-run';
@@ -20,18 +21,22 @@ export function recovered({ plan, entry, options, figures, draws }: Context, eve
   const whole = holdsCharge(plan, entry, event.spaces) && event.spaces.some((space) => space.parts.length > most);
   const old = refrigerant === plan.system.refrigerant.before;
   const made = dateOf(brought(plan, 'recovery-machine')[0]?.declaration, 'made', 'year');
-  if (event.spaces.some((space) => space.parts.length > most))
-    figures.push(
-      recoveryLevel.figure(
-        refrigerant,
-        {
-          refrigerant: named(refrigerant),
-          charge: stated(old ? recoverCharge : plan.system.charge),
-          machineMade: made ? named(made) : undefined,
-        },
-        options,
-      ),
-    );
+  if (event.spaces.some((space) => space.parts.length > most)) {
+    const law = lawOf(plan);
+    const level =
+      law === 'US'
+        ? recoveryLevel.figure(
+            refrigerant,
+            {
+              refrigerant: named(refrigerant),
+              charge: stated(old ? recoverCharge : plan.system.charge),
+              machineMade: made ? named(made) : undefined,
+            },
+            options,
+          )
+        : recoveryLevelByLaw.figure(refrigerant, { law: named(law) }, options);
+    figures.push(isLawStated(plan) ? level : noted(level, [`The site states no law; that of the ${law} is taken.`]));
+  }
   const stock = brought(plan, 'recovery');
   const cylinder =
     (event.into ? stock.find((each) => each.label === event.into) : stock[0])?.declaration ??

@@ -1,6 +1,6 @@
-import { child } from '../plan/bind';
-import type { Plan } from '../plan/plan';
 import { type Law, lawDefault } from '../reference/jurisdictions';
+import { child } from './bind';
+import type { Plan } from './plan';
 
 /** What the site states as its law; null where it states none. */
 const statedLaw = (plan: Plan): Law | null => {
@@ -14,3 +14,5 @@ export const lawOf = (plan: Plan): Law => statedLaw(plan) ?? lawDefault;
 /** To stand behind a citation, in its brackets: ", law of the US since the site states none"; nothing where it states one. */
 export const lawTaken = (plan: Plan): string =>
   statedLaw(plan) === null ? `, law of the ${lawDefault} since the site states none` : '';
+
+export const isLawStated = (plan: Plan): boolean => statedLaw(plan) !== null;
