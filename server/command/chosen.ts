@@ -25,6 +25,12 @@ export interface Chosen {
 
 /** Reads the file that the first argument names, with what it uses, and finds its plan. */
 export async function chosenPlan(host: Host, words: Words): Promise<Chosen> {
+  const file = await chosenFile(host, words);
+  return { ...file, view: named(file.snapshot.plans(file.path), words.option('plan'), words.one(0)) };
+}
+
+/** Reads the file that the first argument names, with what it uses. */
+export async function chosenFile(host: Host, words: Words): Promise<Omit<Chosen, 'view'>> {
   const word = words.one(0);
   const [asked, ...more] = await askedFor(host, [word]);
   const [path, ...others] = asked?.files ?? [];
@@ -33,9 +39,7 @@ export async function chosenPlan(host: Host, words: Words): Promise<Chosen> {
   }
   const { workspace, unread, places } = load(asked, dayOf(host, words));
   if (unread[0] !== undefined) throw new Trouble(unread[0]);
-  const snapshot = workspace.snapshot();
-  const view = named(snapshot.plans(path), words.option('plan'), word);
-  return { view, snapshot, places, file: asked.shown(path), path };
+  return { snapshot: workspace.snapshot(), places, file: asked.shown(path), path };
 }
 
 function named(views: readonly PlanView[], name: string | undefined, file: string): PlanView {
@@ -55,7 +59,7 @@ function named(views: readonly PlanView[], name: string | undefined, file: strin
 }
 
 /** Says on standard error what the check found in the plan's file, and gives the exit status that follows from it. */
-export function verdict(host: Host, words: Words, { snapshot, path, file }: Chosen): number {
+export function verdict(host: Host, words: Words, { snapshot, path, file }: Omit<Chosen, 'view'>): number {
   const findings = snapshot.findings(path).filter(failsOn(words));
   if (findings.length === 0) return fine;
   const count = findings.length === 1 ? 'a finding' : `${findings.length} findings`;

@@ -31,6 +31,12 @@ export interface BoundFile {
   readonly uses: readonly Use[];
 }
 
+/** A record with the plan that it is of. */
+export interface RecordView {
+  readonly declaration: Declaration;
+  readonly view: PlanView | null;
+}
+
 /** What is kept from snapshot to snapshot, so that nothing is done twice for a file that did not change. */
 export interface Kept {
   /** For plans that state no date, as `2027-05-18`; null where nobody said. */
@@ -124,6 +130,19 @@ export class Snapshot {
     });
   }
 
+  /** The records that a file declares, each with the plan that it is of; null where that is not found. */
+  records(path: string): readonly RecordView[] {
+    const records = this.bound(path)?.declarations.filter((each) => each.kind === 'record') ?? [];
+    if (records.length === 0) return [];
+    const scope = this.scope(path);
+    return records.map((declaration) => {
+      const name = child(declaration.bound.block, 'of')?.values['plan'] as Name | undefined;
+      const of = name && scope.find('plan', name.text);
+      const view = of && this.plans(of.file).find((each) => each.plan.name === of.name);
+      return { declaration, view: view ?? null };
+    });
+  }
+
   /** Every finding that stands in a file, the gravest first, then by place. */
   findings(path: string): readonly Finding[] {
     let found = this.found.get(path);
@@ -173,15 +192,7 @@ export class Snapshot {
   }
 
   private recordFindings(bound: BoundFile): readonly Finding[] {
-    const records = bound.declarations.filter((each) => each.kind === 'record');
-    if (records.length === 0) return [];
-    const scope = this.scope(bound.path);
-    return records.flatMap((record) => {
-      const name = child(record.bound.block, 'of')?.values['plan'] as Name | undefined;
-      const of = name && scope.find('plan', name.text);
-      const view = of && this.plans(of.file).find((each) => each.plan.name === of.name);
-      return checkRecord(record, view ?? null);
-    });
+    return this.records(bound.path).flatMap(({ declaration, view }) => checkRecord(declaration, view));
   }
 
   private useFindings(bound: BoundFile): readonly Finding[] {

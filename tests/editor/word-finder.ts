@@ -49,6 +49,7 @@ export function wordFinder(): Workspace {
         closure: () => [],
         scope: () => new Scope([]),
         plans: () => [],
+        records: () => [],
         findings,
         firstFindings: findings,
         plainFindings: findings,

@@ -1,17 +1,16 @@
 import { type Quantity, type ShowOptions, show } from '../../engine/quantity';
 import type { Figure } from '../../engine/takeoff/figure';
-import { relationNamed } from '../../engine/takeoff/figures';
 import type { Shortfall } from '../../engine/takeoff/shortfalls';
-import { showFigure } from '../../engine/takeoff/show-figure';
 import type { Entry } from '../../engine/walk/walk';
-import { type Chosen, chosenPlan, handles, verdict } from '../chosen';
+import { type Chosen, chosenFile, chosenPlan, handles, verdict } from '../chosen';
 import type { CommandDescription } from '../description';
 import { type Paint, paintFor } from '../host';
 import { failOnOption, formatOption, planOption, todayOption, unitsIn, unitsOption, wantsJson } from '../options';
 import { figureReport, unitOf } from '../report/figure';
+import { figureRows, textRows } from '../report/figure-rows';
 import { jsonText } from '../report/json';
+import { ofRecords } from '../report/records';
 import { containerLines, wasteShown } from '../report/stock';
-import { table } from '../report/table';
 import type { TakeoffReport } from '../shapes/takeoff';
 
 /** The figures of one subject at one step. */
@@ -24,10 +23,13 @@ interface Taken {
 export const takeoff: CommandDescription = {
   about:
     'What to bring and what to take away, with the step that asks for it. A repeat gives a range from least to most.',
-  takes: [['<file>', 'that holds the plan; "-" reads standard input']],
+  takes: [['<file>', 'that holds the plan, or a record; "-" reads standard input']],
   options: [planOption, formatOption('text', 'json'), unitsOption, todayOption, failOnOption],
   examples: ['jobplan takeoff jobs/alder.jobplan', 'jobplan takeoff jobs/alder.jobplan --units both'],
   run: async (host, words) => {
+    const file = await chosenFile(host, words);
+    const records = file.snapshot.records(file.path);
+    if (file.snapshot.plans(file.path).length === 0 && records.length > 0) return ofRecords(host, words, file, records);
     const chosen = await chosenPlan(host, words);
     const options: ShowOptions = { system: unitsIn(words), atmosphere: chosen.view.plan.site.atmosphere };
     if (wantsJson(words)) host.out(jsonText(reportOf(chosen, options)));
@@ -122,12 +124,12 @@ function textOf(chosen: Chosen, options: ShowOptions, paint: Paint): string {
     const { step, round } = entry.slot;
     const figures = all.filter((each) => each.entry === entry).flatMap((each) => each.figures);
     lines.push('', paint('bold', `${handleOf(entry).number}  ${step.text}${round === null ? '' : ', each round'}`));
-    lines.push(...rows(figures, options));
+    lines.push(...figureRows(figures, options));
   }
   const own = takeOff.lines.flatMap(({ figures }) => figures);
-  if (own.length > 0) lines.push('', paint('bold', 'The lines'), ...rows(own, options));
-  if (takeOff.machine.length > 0) lines.push('', paint('bold', 'The machine'), ...rows(takeOff.machine, options));
-  lines.push('', paint('bold', 'In all'), ...rows(takeOff.totals, options));
+  if (own.length > 0) lines.push('', paint('bold', 'The lines'), ...figureRows(own, options));
+  if (takeOff.machine.length > 0) lines.push('', paint('bold', 'The machine'), ...figureRows(takeOff.machine, options));
+  lines.push('', paint('bold', 'In all'), ...figureRows(takeOff.totals, options));
   const section = (title: string, own: readonly string[]): void => {
     if (own.length > 0) lines.push('', paint('bold', title), ...own);
   };
@@ -174,19 +176,3 @@ const shownMissing = (kind: Shortfall['kind'], missing: Quantity, options: ShowO
       ? { ...options, as: kind === 'nitrogen' ? 'scf' : 'fl-oz' }
       : options,
   );
-
-const textRows = (cells: readonly (readonly string[])[]): readonly string[] =>
-  cells.length === 0 ? [] : table([['', '', ''], ...cells], '    ').slice(1);
-
-const rows = (figures: readonly Figure[], options: ShowOptions): readonly string[] =>
-  table(
-    [
-      ['', '', ''],
-      ...figures.map((figure) => [
-        relationNamed(figure.name)?.title ?? figure.name,
-        figure.subject,
-        showFigure(figure, options),
-      ]),
-    ],
-    '    ',
-  ).slice(1);

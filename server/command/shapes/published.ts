@@ -5,12 +5,13 @@ import { figureReport, relationsReport } from './figure';
 import { formatReport } from './format';
 import { propertiesReport } from './properties';
 import { stateReport } from './state';
-import { takeoffReport } from './takeoff';
+import { recordTakeoffReport, takeoffReport } from './takeoff';
 
 /** Every shape of JSON that the command line writes, by the name of its schema. */
 export const shapes = {
   check: checkReport,
   takeoff: takeoffReport,
+  'takeoff-of-record': recordTakeoffReport,
   state: stateReport,
   figure: figureReport,
   relations: relationsReport,

@@ -70,3 +70,23 @@ export const takeoffReport = z
   })
   .describe('Computed figures of a plan.');
 export type TakeoffReport = z.infer<typeof takeoffReport>;
+
+/** What `takeoff --format json` writes of a file that holds records and no plan. */
+export const recordTakeoffReport = z
+  .strictObject({
+    version: z.literal(1),
+    records: z.array(
+      z.strictObject({
+        record: z.string(),
+        plan: z.string().nullable().describe('null where the plan is not found'),
+        figures: z.array(
+          z.strictObject({
+            answer: z.string().nullable().describe('the label that is answered; null for the record as a whole'),
+            figure: figureReport,
+          }),
+        ),
+      }),
+    ),
+  })
+  .describe('What the readings and weights of records mean.');
+export type RecordTakeoffReport = z.infer<typeof recordTakeoffReport>;

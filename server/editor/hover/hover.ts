@@ -8,6 +8,7 @@ import { slotPage, wordHead, wordPage, wordRest } from '../words';
 import { machinePages } from './machine';
 import { namePages } from './name';
 import { quantityPage } from './quantity';
+import { recordPages } from './record';
 import { jobsPage, stepPages } from './step';
 
 export interface Hovered {
@@ -42,7 +43,12 @@ function pagesOf(asked: Asked, bound: Bound, within: number, kind: string): read
   const named = mention && mention.from <= within ? namePages(asked, bound, mention) : [];
   if (isWord) {
     // The step's own figures stand before the word's manual, which is known after a while.
-    const own = [...stepPages(asked, bound), ...jobsPage(asked, bound), ...machinePages(asked, bound)];
+    const own = [
+      ...stepPages(asked, bound),
+      ...jobsPage(asked, bound),
+      ...machinePages(asked, bound),
+      ...recordPages(asked, bound),
+    ];
     const { word } = bound;
     if (word === null) return [...named, ...own];
     return own.length > 0 ? [...named, wordHead(word), ...own, wordRest(word)] : [...named, wordPage(word)];

@@ -98,7 +98,8 @@ function vapour(line: Line): readonly Figure[] {
   const density = suctionDensity.figure(part.name, { refrigerant: named(gas.name), evaporating, superheat }, options);
   const pipes = besides(plan, part);
   const rises = (part.properties.rise ?? 0) >= leastRise;
-  if (pipes.length > 1 && rises) return [density, ...doubleRiser(line, pipes, density)];
+  // The figures of the whole riser stand with its small pipe, once.
+  if (pipes.length > 1 && rises) return part === pipes[0] ? [density, ...doubleRiser(line, pipes, density)] : [];
   const warm = (plan.system.superheat?.quantity ?? superheatDefault.quantity).high;
   const pressure = dewPressure(gas, plan.system.evaporating!.quantity.low);
   const state =
@@ -164,10 +165,8 @@ function oilUp({ part, options, least }: Line, subject: string, density: Figure)
 }
 
 /** The small pipe alone at the least load, all pipes at full load, and from which flow on each of them carries oil. */
-function doubleRiser({ part, options, full, least }: Line, pipes: readonly Part[], density: Figure): readonly Figure[] {
+function doubleRiser({ options, full, least }: Line, pipes: readonly Part[], density: Figure): readonly Figure[] {
   const small = pipes[0]!;
-  // The figures of the whole riser stand with its small pipe, once.
-  if (part !== small) return [];
   const bores = (of: readonly Part[]): readonly Given[] => of.flatMap((pipe) => boreOf(pipe) ?? []);
   const together = pipes.map((pipe) => pipe.name).join(' and ');
   const number = (subject: string, flow: Figure, of: readonly Part[]): Figure =>

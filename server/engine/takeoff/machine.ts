@@ -6,6 +6,7 @@ import {
   designPressure,
   dischargeTemperature,
   flammableChargeCap,
+  followUpDays,
   massFlowRatio,
   oldOilShare,
   pressureRatioChange,
@@ -21,11 +22,18 @@ import { linesOf } from './lines';
 import { optionsOf } from './options';
 import type { FigureOptions } from './relation';
 import { stated } from './step/context';
+import { visitsOf } from './visits';
 
 /** Figures of the machine as a whole, which no step bears: what its refrigerant asks of it, what the conversion does to it. */
 export function figuresOfMachine(plan: Plan): readonly Figure[] {
   const options = optionsOf(plan);
-  return [...pressures(plan, options), ...rooms(plan, options), ...conversion(plan, options), ...oil(plan, options)];
+  return [
+    ...pressures(plan, options),
+    ...rooms(plan, options),
+    ...conversion(plan, options),
+    ...oil(plan, options),
+    ...followUps(plan, options),
+  ];
 }
 
 const cooledByWater = new Set(['coaxial-coil', 'plate-exchanger']);
@@ -123,3 +131,10 @@ function oil(plan: Plan, options: FigureOptions): readonly Figure[] {
     ),
   ];
 }
+
+/** When the visits after the work are due, counted from the day of the plan. */
+const followUps = (plan: Plan, options: FigureOptions): readonly Figure[] =>
+  visitsOf(plan).map(({ title, within }) => {
+    const day = plan.date === null ? undefined : named(plan.date);
+    return followUpDays.figure(title, { start: day, within, today: day }, options);
+  });

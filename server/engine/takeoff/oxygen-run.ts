@@ -10,6 +10,17 @@ import { optionsOf } from './options';
 import { timesOf } from './rounds';
 import type { TimeRun } from './time-run';
 
+const ofEntry = new WeakMap<
+  Entry,
+  {
+    readonly head: Plan['head'];
+    readonly releases: readonly Release[];
+    /** The share of oxygen that the step began with; null where it is that of fresh air. */
+    readonly before: number | null;
+    readonly figure: Figure;
+  }
+>();
+
 export interface OxygenRun {
   /** What is left after each step that lets gas go in the work space, all steps before it counted. */
   readonly after: ReadonlyMap<Entry, Figure>;
@@ -39,7 +50,7 @@ export function runOxygen(
   entries.forEach((entry, at) => {
     const releases = taken[at]!.releases;
     const { most } = timesOf(entry);
-    const figure = releases.length > 0 ? left(releases, most) : null;
+    const figure = releases.length > 0 ? leftAfter(entry, releases, most) : null;
     if (figure?.quantity) {
       low = figure.quantity.low;
       earlier = true;
@@ -53,6 +64,16 @@ export function runOxygen(
     }
   });
   return { after, below };
+
+  /** What a step leaves, as it was found before where neither the step nor what was left until then has changed. */
+  function leftAfter(entry: Entry, releases: readonly Release[], most: number): Figure {
+    const before = earlier ? low : null;
+    const known = ofEntry.get(entry);
+    if (known?.head === plan.head && known.releases === releases && known.before === before) return known.figure;
+    const figure = left(releases, most);
+    ofEntry.set(entry, { head: plan.head, releases, before, figure });
+    return figure;
+  }
 
   /** What a step leaves: all that it lets go, over all its rounds, in the time that it takes for it where that is known. */
   function left(releases: readonly Release[], most: number): Figure {

@@ -1,6 +1,9 @@
 import { day } from '../../reference/table-units';
 import { relation } from '../relation';
 
+/** A day counted since 1970 by the calendar. */
+const dayOf = (number: number): string => new Date(number * 86_400_000).toISOString().slice(0, 10);
+
 /** Days of a date since 1970, by the calendar; null where the text is no day. */
 const dayNumber = (text: string): number | null => {
   const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
@@ -8,7 +11,7 @@ const dayNumber = (text: string): number | null => {
   const [year, month, date] = [Number(found[1]), Number(found[2]), Number(found[3])];
   const number = Date.UTC(year, month - 1, date) / 86_400_000;
   // 2027-02-30 would slide into March.
-  return new Date(number * 86_400_000).toISOString().slice(0, 10) === text ? number : null;
+  return dayOf(number) === text ? number : null;
 };
 
 /** Time that is left until a follow-up is due, s; below zero where it is overdue. */
@@ -17,9 +20,9 @@ export const followUpDays = relation({
   title: 'Days to the follow-up',
   group: 17,
   inputs: {
-    start: { kind: 'date', title: 'day of the start', from: '`start` of the record' },
+    start: { kind: 'date', title: 'day of the start', from: '`date` of the plan, `done` of the record' },
     within: { kind: 'time', title: 'time allowed', from: '`within` of the `visit`', valid: [0, 4e8] },
-    today: { kind: 'date', title: 'day that it is counted from', from: 'the date of the record' },
+    today: { kind: 'date', title: 'day that it is counted from', from: '`date` of the plan, `done` of the record' },
   },
   output: 'time',
   formula: 't = start + time allowed - today, by the calendar',
@@ -53,7 +56,10 @@ export const followUpDays = relation({
     const value = within - (on - from) * day;
     return {
       value,
-      notes: value < 0 ? [`Overdue since ${say('time', -value, 'days')}.`] : [],
+      notes: [
+        `Due on ${dayOf(from + Math.floor(within / day))}.`,
+        ...(value < 0 ? [`Overdue since ${say('time', -value, 'days')}.`] : []),
+      ],
       workings: () => [
         `${start} + ${say('time', within)}, counted on ${today} (${on - from} days later): ${say('time', value)}`,
       ],

@@ -12,7 +12,7 @@ export const leakRate = relation({
     since: {
       kind: 'time',
       title: 'time since the last addition',
-      from: 'the date of the last addition in the record',
+      from: '`last-addition` of the record',
       valid: [day, 1e10],
     },
   },
