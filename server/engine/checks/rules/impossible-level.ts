@@ -1,3 +1,5 @@
+import type { Amount } from '../../plan/terms';
+import { isProblem, toQuantity } from '../../quantity';
 import { defineCheck } from '../define';
 import { gauge } from '../support';
 
@@ -13,7 +15,7 @@ export const impossibleLevel = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'Nitrogen is to flow, or to press on a circuit, at a pressure that is not above the atmosphere of the site; or a pump is to draw down to a level that is not below it.',
+    'Nitrogen is to flow, or to press on a circuit, at a pressure that is not above the atmosphere of the site; or a pump is to draw down to a level that is not below it, or deeper than a perfect vacuum at the altitude of the site.',
   why: 'Nothing flows from there, and nothing is tested: a sign, a unit, or gauge and absolute were mixed up.',
   source: 'gas flows from the higher pressure to the lower; the atmosphere follows from the altitude of the site',
   wrong: {
@@ -28,6 +30,15 @@ export const impossibleLevel = defineCheck({
   right: { base: 'split' },
   step(here) {
     const { atmosphere } = here.plan.site;
+    for (const [slot, value] of Object.entries(here.step.values)) {
+      const amount = value as Partial<Amount> | undefined;
+      if (!amount?.literal || amount.kind !== 'pressure') continue;
+      // What cannot be anywhere is told by the figure itself; on a mountain less vacuum can be had than at the sea.
+      const found = toQuantity(amount.literal, 'pressure', atmosphere);
+      if (!isProblem(found)) continue;
+      here.report({ message: found.message, slot, root: here.step });
+      return;
+    }
     const air = gauge(here.plan, atmosphere);
     for (const event of [...here.events('flows'), ...here.events('pressurises')]) {
       // A vacuum is broken to 0 psig, or a little below it.
