@@ -3,6 +3,7 @@ import type { Confidence } from '../../engine/takeoff/figure';
 import type { AnyRelation, Example } from '../../engine/takeoff/relation';
 import type { InputSpec } from '../../engine/takeoff/spec';
 import type { Disagreement } from './disagreements';
+import { citedIn, handbookSources } from './handbook-sources';
 import type { PropertyError } from './property-errors';
 
 /** The groups of what the engine computes, by number from 1. */
@@ -49,6 +50,9 @@ export function figuresReference(
     errorsTable(errors),
     '## Where sources disagree',
     disagreementsTable(disagreements),
+    '## Documents behind the handbook',
+    'Numbers in square brackets behind a check are those of this list. Excerpts were seen, not whole documents; of those marked † the copy seen is no authority, and what rests on it alone counts as common practice. What has no number is computed by hand, common practice, or from memory, and says so.',
+    documents(relations),
     '## What rests on memory or on practice',
     weakList(relations),
     ...groups.flatMap((title, index) => group(relations, index + 1, title)),
@@ -88,6 +92,25 @@ const disagreementsTable = (all: readonly Disagreement[]): string =>
     ['about', 'sources', 'chosen', 'why'],
     all.map((each) => [each.about, each.sources.join('; '), each.chosen, each.why]),
   );
+
+/** Every document that a figure of the handbook came from, with the relations that are checked against it. */
+function documents(relations: readonly AnyRelation[]): string {
+  const checkedBy = new Map<number, Set<string>>();
+  for (const one of relations)
+    for (const text of [...one.sources, ...one.examples.map(({ source }) => source)])
+      for (const number of citedIn(text)) {
+        const names = checkedBy.get(number) ?? new Set();
+        checkedBy.set(number, names.add(one.name));
+      }
+  return rows(
+    ['no.', 'document', 'checks of'],
+    handbookSources.map(({ number, document, weak }) => [
+      `${number}${weak ? ' †' : ''}`,
+      document,
+      [...(checkedBy.get(number) ?? [])].map((name) => `\`${name}\``).join(', '),
+    ]),
+  );
+}
 
 function weakList(relations: readonly AnyRelation[]): string {
   const weak = relations.filter((one) => one.confidence === 'practice' || one.confidence === 'memory');
@@ -155,7 +178,8 @@ function checkOf(one: AnyRelation, { inputs, expect, tolerance, source }: Exampl
     .map(([key, text]) => `${one.inputs[key]?.title ?? key} ${typeof text === 'string' ? text : text.join(' and ')}`)
     .join(', ');
   const within = tolerance <= 1e-6 ? '' : `, within ${Number((tolerance * 100).toPrecision(2))} %`;
-  return `${given} → ${expect}${within} (${source})`;
+  const cited = citedIn(source);
+  return `${given} → ${expect}${within} (${source})${cited.length > 0 ? ` [${cited.join(', ')}]` : ''}`;
 }
 
 const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');

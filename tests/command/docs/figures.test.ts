@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { disagreements } from '../../../server/command/docs/disagreements';
 import { figuresReference } from '../../../server/command/docs/figures';
+import { citedIn, handbookSources } from '../../../server/command/docs/handbook-sources';
 import { engineValue, type PropertyCheck, propertyErrors } from '../../../server/command/docs/property-errors';
 import { relations } from '../../../server/engine/takeoff/figures';
 import checks from '../../fixtures/properties/checks.json';
@@ -23,6 +24,20 @@ test('every relation has its entry with formula, sources and all outside checks'
     for (const source of sources) expect(text).toContain(source);
     for (const { source } of examples) expect(text).toContain(`(${source})`);
   }
+});
+
+test('every document behind the handbook is cited in full, and every number stands in the list', () => {
+  const text = figuresReference(relations, [], []);
+  const numbers = handbookSources.map(({ number }) => number);
+  expect(new Set(numbers).size).toBe(numbers.length);
+  for (const { document } of handbookSources) expect(text).toContain(`| ${document} |`);
+  for (const { examples } of relations)
+    for (const { source } of examples) for (const number of citedIn(source)) expect(numbers).toContain(number);
+  // Worked example 6 is table 3c of the copper tube handbook, 5 the guideline and the regulation together (handbook section 12).
+  expect(citedIn('handbook WE-06: type M')).toEqual([7]);
+  expect(citedIn('handbook section 12, WE-05')).toEqual([21, 23]);
+  expect(citedIn('handbook 8.3')).toEqual([74, 76]);
+  expect(citedIn('by hand')).toEqual([]);
 });
 
 test('the worst error is the worst of all values, and within what is allowed', () => {

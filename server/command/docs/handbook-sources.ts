@@ -1,0 +1,183 @@
+/** A document that figures of the handbook were taken from. Excerpts were seen, not whole documents. */
+export interface HandbookSource {
+  readonly number: number;
+  readonly document: string;
+  /** Set where the copy that was seen is no authority: where it stands alone, its figures count as common practice. */
+  readonly weak?: true;
+}
+
+const rows: readonly (readonly [number: number, document: string, weak?: true])[] = [
+  [
+    1,
+    'ASTM B280-20, Standard specification for seamless copper tube for air conditioning and refrigeration field service, table 1 (straight lengths)',
+  ],
+  [2, 'ASTM B280, dimensions and bore areas of coils, as printed in an open engineering reference'],
+  [3, 'One-page sheet of working pressures of copper tube, B280 sizes at 150 °F', true],
+  [
+    4,
+    'EN 12735-1:2020, Copper and copper alloys: seamless, round tubes for air conditioning and refrigeration, part 1 (abstract)',
+  ],
+  [5, 'Maximum working pressure of copper tube, published answers of the copper trade body of the United Kingdom'],
+  [6, 'Pressure ratings of copper tube, chapter on design, copper trade body of the United States'],
+  [7, 'Copper Tube Handbook, table 3c (type M) with allowable stress and the rule for brazed joints'],
+  [
+    9,
+    '40 CFR 82.156, table 1: required levels of evacuation (Code of Federal Regulations, title 40, part 82, subpart F)',
+  ],
+  [10, '40 CFR 82.156(a): evacuation before opening'],
+  [11, 'Textbook of heating and cooling, pages on recovery rules and recovery cylinders (2016, 2022)'],
+  [12, '40 CFR 82.154: prohibition of venting (older text)'],
+  [13, 'Compliance tip restating the exemptions of 40 CFR 82.154'],
+  [14, '40 CFR 82 subpart F, appendix B3 (after AHRI 740-2016)'],
+  [16, '40 CFR 82.157: leak repair'],
+  [17, '89 FR 82682, 11 October 2024 (40 CFR 84 subpart C), Federal Register'],
+  [18, 'Regulation (EU) 2024/573 on fluorinated greenhouse gases, official summary'],
+  [19, 'Synopsis of Regulation (EU) 2024/573'],
+  [20, 'Note on Regulation (EU) 2024/590 on substances that deplete the ozone layer'],
+  [21, 'Trade press on the filling of recovery cylinders, with the arithmetic of AHRI Guideline K'],
+  [22, 'AHRI Guideline K, Containers for recovered non-flammable fluorocarbon refrigerants: scope'],
+  [23, '49 CFR 173.304a(a)(2): table of filling densities'],
+  [24, '49 CFR 180.209, table 1: requalification of cylinders'],
+  [25, '88 FR 88825, 26 December 2023, Federal Register'],
+  [26, 'Final rule 2026-10387 (91 FR 31284), effective 27 July 2026: summary only'],
+  [27, 'Proposed rule of October 2025 on technology transitions'],
+  [28, 'Trade-news table of that proposal (repost)', true],
+  [29, '89 FR 100381, 12 December 2024 (variable refrigerant flow), Federal Register'],
+  [30, 'Trade press on service parts under 40 CFR 84 subpart B'],
+  [31, 'Frequent questions of technicians and contractors, Environmental Protection Agency (archived)'],
+  [
+    32,
+    'Questions and answers on hydrocarbon retrofits, Environmental Protection Agency (2017, at the stage of the proposal)',
+  ],
+  [33, '86 FR 24444, 6 May 2021 (acceptable substitutes, rule 23)'],
+  [34, '40 CFR 82 subpart G, appendix A: unacceptable substitutes'],
+  [37, 'International Mechanical Code, table 1103.1: classes and concentration limits of refrigerants'],
+  [
+    38,
+    'CoolProp 8.0.0, general-purpose open-source property library (MIT licence): Bell, Wronski, Quoilin, Lemort, Ind. Eng. Chem. Res. 53 (2014) 2498-2508',
+  ],
+  [39, 'Trade press on R-22 conversions and oil'],
+  [41, 'Refrigeration textbook, extract on moisture with polyolester oil'],
+  [42, 'United Nations environment guide on alternatives to HCFC in refrigeration and air conditioning'],
+  [44, 'ASHRAE Handbook, Refrigeration, chapter on control of moisture'],
+  [45, 'Army TM 9-4120-370-14, dehydrator'],
+  [46, 'Army TM 5-4120-285-15, severity of a burnout'],
+  [47, 'Training procedure guide on burnouts'],
+  [49, 'Personal training notes on suction driers', true],
+  [50, 'Army TM 9-4120-360-14, flushing and purging'],
+  [52, 'Army TM 5-4120-356-14, circulating flush'],
+  [53, 'Army TM 5-4120-387-14, back-flushing'],
+  [54, 'Army TM 9-4120-357-14, drying purge'],
+  [55, 'Army TM 9-4120-380-14, nitrogen for purging and brazing'],
+  [56, 'Questions and answers on used oil citing the reading of 40 CFR 279.10(b)(1)(ii)(B)'],
+  [57, 'Environmental Protection Agency 905-R03-005 and a trainer’s page on the rebuttable presumption for used oil'],
+  [58, 'The same on 1000 and 4000 ppm of halogens'],
+  [59, 'Federal guide specification UFGS 15652A, pneumatic test'],
+  [61, 'Army TM 5-4120-259-15, evacuation and unbrazing'],
+  [62, 'Trade questions and answers on purging while brazing'],
+  [64, 'ASHRAE, emergency interim action on Standard 15-1994, section 10.1.2'],
+  [65, 'Army technical manual of an 18,000 Btu/h air conditioner, warnings'],
+  [66, 'Field form for pressure tests quoting ASHRAE 15, 10.1.2, and the Uniform Mechanical Code'],
+  [67, '29 CFR 1910.146: oxygen deficiency'],
+  [68, 'Summary of the effects of low oxygen'],
+  [69, 'Chicago municipal code (archived), refrigeration tests'],
+  [70, 'Federal guide specification UFGS 15741N, heat pumps'],
+  [71, 'Federal guide specification UFGS 15182, refrigerant piping'],
+  [72, 'Army TM 5-3805-280-24-1, evacuation of vehicle air conditioning'],
+  [73, 'Service wording for flammable refrigerants of the IEC/UL 60335-2-40 annexes'],
+  [74, 'Service-training page on deep-vacuum dehydration', true],
+  [75, 'Army TM 10-8145-222-23, dehydration'],
+  [76, 'Printed chart of the vapour pressure of water'],
+  [77, 'Vacuum physics: effective pump speed and pump-down'],
+  [78, 'Formula of molecular conductance, open reference page', true],
+  [79, 'Note on the conductance of tubes with numbers', true],
+  [81, 'California Building Energy Efficiency Standards, Reference Appendix RA3.2.3: weigh-in (2013)'],
+  [82, 'California Building Energy Efficiency Standards, Reference Appendix RA3.2: charge verification (2008, 2013)'],
+  [83, 'Trade-association paper on changes of composition of blends, January 2000'],
+  [84, 'Trade press on refrigeration piping'],
+  [85, 'ASHRAE Handbook, Refrigeration 2014, chapter 1 (contents)'],
+];
+
+export const handbookSources: readonly HandbookSource[] = rows.map(([number, document, weak]) => ({
+  number,
+  document,
+  ...(weak && { weak }),
+}));
+
+/** Which documents stand behind a worked example of section 12; none where it is calculation or common practice. */
+const ofExamples: Readonly<Record<string, readonly number[]>> = {
+  '01': [21],
+  '02': [21],
+  '03': [23],
+  '05': [21, 23],
+  '06': [7],
+  '07': [7],
+  '08': [3],
+  '10': [1],
+  '11': [2],
+  '12': [5],
+  '13': [9],
+  '15': [11],
+  '16': [16],
+  '18': [79],
+  '19': [79],
+  '20': [77],
+  '23': [44],
+  '24': [76],
+  '25b': [71],
+  '26': [38],
+  '29': [42],
+  '36': [82],
+  '37': [82],
+  '38': [37],
+  '40': [67],
+  '44': [71],
+  '45': [72],
+  '46': [56],
+  '47': [56],
+  '50': [38],
+};
+
+/** Which documents stand behind a section of the handbook. */
+const ofSections: Readonly<Record<string, readonly number[]>> = {
+  '1.1': [1, 2, 3],
+  '1.2': [4, 5],
+  '1.3': [3, 6, 7],
+  '2.1': [9, 10, 11],
+  '2.2': [12, 13, 14, 16, 17, 18, 19, 20],
+  '2.3': [11, 21, 22, 23, 24],
+  '3.1': [25, 26, 27, 28, 29, 30, 31, 32, 33, 34],
+  '3.3': [37, 38],
+  '3.4': [38],
+  '3.5': [38],
+  '4.1': [39, 41],
+  '4.2': [42],
+  '4.3': [42],
+  '4.4': [41, 44, 45],
+  '4.5': [46, 47, 49],
+  '5.2': [50, 52, 53, 54, 55],
+  '5.3': [46, 53, 56, 57, 58],
+  '6.1': [59],
+  '6.3': [50, 54, 55, 61, 62],
+  '6.4': [55, 59, 64, 65, 66, 67, 68],
+  '7.1': [59, 64, 66, 69, 70],
+  '7.3': [71, 72],
+  '8.1': [61, 70, 71, 72, 74],
+  '8.2': [61, 70, 75],
+  '8.3': [74, 76],
+  '8.5': [77, 78, 79],
+  '9.1': [81],
+  '9.2': [82],
+  '9.3': [83],
+  '10.1': [84, 85],
+  '11': [37, 46, 53, 59, 73],
+};
+
+/** The numbers of the documents behind what a text cites of the handbook: `handbook WE-06` is 7. */
+export function citedIn(text: string): readonly number[] {
+  const found = new Set<number>();
+  for (const [, id] of text.matchAll(/WE-(\d+b?)/g)) for (const each of ofExamples[id!] ?? []) found.add(each);
+  for (const [, id] of text.matchAll(/[Hh]andbook(?: section)? (\d+(?:\.\d+)?)/g))
+    for (const each of ofSections[id!] ?? []) found.add(each);
+  return [...found].sort((a, b) => a - b);
+}
