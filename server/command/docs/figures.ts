@@ -93,6 +93,10 @@ const disagreementsTable = (all: readonly Disagreement[]): string =>
     all.map((each) => [each.about, each.sources.join('; '), each.chosen, each.why]),
   );
 
+/** Whether an expectation comes from outside the project: not from a calculation by hand alone, nor from a limit. */
+export const isOutside = (source: string): boolean =>
+  !/^(by hand|limit|by the calendar)/.test(source) || /handbook|CFR|printed|published|CoolProp/.test(source);
+
 /** Every document that a figure of the handbook came from, with the relations that are checked against it. */
 function documents(relations: readonly AnyRelation[]): string {
   const checkedBy = new Map<number, Set<string>>();
@@ -122,7 +126,9 @@ function weakList(relations: readonly AnyRelation[]): string {
           `${spec.title}: ${show(spec.default.quantity)}`,
           `${spec.default.source} (${sure[spec.default.confidence]})`,
         );
+  const byHand = relations.filter((one) => !one.examples.some(({ source }) => isOutside(source)));
   return [
+    `Sums and other plain arithmetic, checked by hand alone: ${byHand.map((one) => `\`${one.name}\``).join(', ')}.`,
     'Relations:',
     weak.map((one) => `- ${one.title} (\`${one.name}\`): ${sure[one.confidence]}`).join('\n'),
     'Defaults, taken and told where the plan is silent:',

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { disagreements } from '../../../server/command/docs/disagreements';
-import { figuresReference } from '../../../server/command/docs/figures';
+import { figuresReference, isOutside } from '../../../server/command/docs/figures';
 import { citedIn, handbookSources } from '../../../server/command/docs/handbook-sources';
 import { engineValue, type PropertyCheck, propertyErrors } from '../../../server/command/docs/property-errors';
 import { relations } from '../../../server/engine/takeoff/figures';
@@ -38,6 +38,33 @@ test('every document behind the handbook is cited in full, and every number stan
   expect(citedIn('handbook section 12, WE-05')).toEqual([21, 23]);
   expect(citedIn('handbook 8.3')).toEqual([74, 76]);
   expect(citedIn('by hand')).toEqual([]);
+});
+
+test('a relation that is more than a sum has a check against something outside the project', () => {
+  const byHand = relations.filter((one) => !one.examples.some(({ source }) => isOutside(source)));
+  // Sums over steps, counts of containers rounded up, settings between two stated pressures, and time.
+  expect(byHand.map(({ name }) => name)).toEqual([
+    'recovery-in-all',
+    'solvent-in-job',
+    'flush-shots',
+    'solvent-containers',
+    'spent-solvent-mass',
+    'cylinders-to-bring',
+    'lowest-rating',
+    'regulator-window',
+    'relief-setting',
+    'refrigerant-in-all',
+    'line-allowance-in-all',
+    'total-charge',
+    'old-oil-share',
+    'oil-in-all',
+    'used-oil',
+    'working-time',
+    'waiting-time',
+    'critical-path',
+    'going-back',
+    'crew-time',
+  ]);
 });
 
 test('the worst error is the worst of all values, and within what is allowed', () => {

@@ -64,7 +64,15 @@ export const massFlowRatio = comparison(
   'effect of a kilogram, old / new',
   (before, after) => before.effect / after.effect,
   (duty, say) => `effect ${say('enthalpy', duty.effect, 'Btu/lb')}`,
-  [same],
+  [
+    same,
+    {
+      inputs: { from: 'R-22', to: 'R-134a', ...work },
+      expect: '1.076',
+      tolerance: 0.03,
+      source: 'by hand: effects of 72.1 (handbook WE-26) over about 67 Btu/lb (printed tables of R-134a, from memory)',
+    },
+  ],
 );
 
 /** How much more vapour by volume the compressor must take in after a conversion. */

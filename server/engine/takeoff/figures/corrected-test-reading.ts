@@ -41,13 +41,13 @@ export const correctedTestReading = relation({
       inputs: { pressure: '500 psig', start: '70 degF', end: '60 degF' },
       expect: '490.3 psig',
       tolerance: 1e-4,
-      source: 'by hand: 514.696 × 519.67 / 529.67 - 14.696',
+      source: 'handbook 7.3, 0.97 psi for each °F at 500 psig; by hand: 514.696 × 519.67 / 529.67 - 14.696',
     },
     {
       inputs: { pressure: '300 psig', start: '70 degF', end: '90 degF' },
       expect: '311.9 psig',
       tolerance: 1e-4,
-      source: 'by hand: 314.696 × 549.67 / 529.67 - 14.696',
+      source: 'handbook 7.3, 0.59 psi for each °F at 300 psig; by hand: 314.696 × 549.67 / 529.67 - 14.696',
     },
     {
       inputs: { pressure: '450 psig', start: '81 degF', end: '81 degF' },

@@ -85,6 +85,7 @@ export const cylinderAfterDraw = relation({
       value: left,
       workings: () => [
         `density before, at ${say('temperature', filledAt)} = ${say('density', before)}`,
+        `drawn = ${say('volume', drawn, 'scf')} × ${say('density', nitrogenMass(1))} = ${say('mass', nitrogenMass(drawn))}`,
         `density after = ${say('density', before)} - ${say('mass', nitrogenMass(drawn))} / ${say('volume', waterVolume, 'ft3')} = ${say('density', after)}`,
         `pressure at that density and ${say('temperature', temperature)} = ${say('pressure', left)}`,
       ],

@@ -1,4 +1,4 @@
-import { nitrogenStandardVolume } from '../../properties';
+import { nitrogenMass, nitrogenStandardVolume } from '../../properties';
 import { nitrogenDensity } from '../../properties/gas-flow';
 import { fact } from '../../reference/fact';
 import { gasTemperature } from '../../reference/nitrogen-practice';
@@ -91,7 +91,7 @@ export const cylinderContent = relation({
       ],
       workings: () => [
         `density at ${say('pressure', pressure)} and ${say('temperature', filledAt)} = ${say('density', full)}, at ${say('pressure', least)} and ${say('temperature', temperature)} = ${say('density', rest)}`,
-        `gives ${say('volume', waterVolume, 'ft3')} × (${say('density', full)} - ${say('density', rest)}) = ${say('mass', mass)} = ${say('volume', value, 'scf')}`,
+        `gives ${say('volume', waterVolume, 'ft3')} × (${say('density', full)} - ${say('density', rest)}) = ${say('mass', mass)}; at ${say('density', nitrogenMass(1))} of 70 °F and 1 atm = ${say('volume', value, 'scf')}`,
       ],
     };
   },

@@ -42,7 +42,7 @@ export const decayLeakRate = relation({
     return {
       value: rate / standardAtmosphere,
       workings: () => [
-        `${say('volume', volume, 'ft3')} × ${say('pressure-difference', rise, 'micron')} / ${say('time', time)} = ${rate.toExponential(2)} Pa m³/s = ${say('volume-flow', rate / standardAtmosphere, 'mL/min')} of air at 1 atm`,
+        `${say('volume', volume, 'L')} × ${say('pressure-difference', rise, 'micron')} / ${say('pressure-difference', standardAtmosphere, 'micron')} / ${say('time', time)} = ${say('volume-flow', rate / standardAtmosphere, 'mL/min')} of air at 1 atm`,
       ],
     };
   },

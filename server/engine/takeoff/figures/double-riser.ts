@@ -1,6 +1,7 @@
 import { oilDensity } from '../../reference/flush-practice';
 import { floodingNumberLeast } from '../../reference/velocity-limits';
 import { relation } from '../relation';
+import type { Context } from '../spec';
 
 const gravity = 9.80665;
 
@@ -31,6 +32,17 @@ const flowAtOne = (bores: readonly number[], density: number, oil: number): numb
     (sum, bore) => sum + (Math.PI / 4) * bore ** 2 * Math.sqrt(gravity * bore * (oil - density) * density),
     0,
   );
+
+/** The flow at which the number is 1 in each pipe, and in all of them. */
+const pipes = (bores: readonly number[], density: number, oil: number, { say, system }: Context): readonly string[] => {
+  const each = bores.map((bore) => {
+    const velocity = Math.sqrt((gravity * bore * (oil - density)) / density);
+    const flow = flowAtOne([bore], density, oil);
+    const g = system === 'si' ? '9.807 m/s²' : '32.17 ft/s²';
+    return `${say('length', bore, 'in')}: j* = 1 at √(${g} × ${say('length', bore, 'ft')} × (${say('density', oil)} - ${say('density', density)}) / ${say('density', density)}) = ${say('velocity', velocity, 'ft/s')}; × ${say('area', (Math.PI / 4) * bore ** 2, 'in2')} × ${say('density', density)} = ${say('mass-flow', flow)}`;
+  });
+  return [...each, ...(bores.length > 1 ? [`together ${say('mass-flow', flowAtOne(bores, density, oil))}`] : [])];
+};
 
 const assumptions = ['pipes of equal length', 'one friction factor in all pipes', 'steady upward flow'];
 
@@ -70,7 +82,8 @@ export const doubleRiserNumber = relation({
       source: 'closed form: two alike pipes carry twice the flow of one (handbook 10.1)',
     },
   ],
-  compute: ({ flow, density, bores, oil }, { say }) => {
+  compute: ({ flow, density, bores, oil }, context) => {
+    const { say } = context;
     const atOne = flowAtOne(bores, density, oil);
     const value = flow / atOne;
     const least = floodingNumberLeast.quantity.low;
@@ -78,7 +91,7 @@ export const doubleRiserNumber = relation({
       value,
       notes: value < least ? [`The oil falls back below ${say('mass-flow', least * atOne)}.`] : [],
       workings: () => [
-        `flow at j* = 1 through ${bores.map((one) => say('length', one, 'in')).join(' and ')}: ${say('mass-flow', atOne)}`,
+        ...pipes(bores, density, oil, context),
         `${say('mass-flow', flow)} / ${say('mass-flow', atOne)} = ${value.toFixed(2)}`,
       ],
     };
@@ -105,12 +118,14 @@ export const doubleRiserLeastFlow = relation({
       source: 'handbook 10.1: 1-1/8 about 510 fpm, × 0.825 in2 (1.1) × 1.477 lb/ft3',
     },
   ],
-  compute: ({ density, bores, oil }, { say }) => {
+  compute: ({ density, bores, oil }, context) => {
+    const { say } = context;
     const value = floodingNumberLeast.quantity.low * flowAtOne(bores, density, oil);
     return {
       value,
       workings: () => [
-        `${floodingNumberLeast.quantity.low} × Σ over ${bores.map((one) => say('length', one, 'in')).join(' and ')} = ${say('mass-flow', value)}`,
+        ...pipes(bores, density, oil, context),
+        `${floodingNumberLeast.quantity.low} × ${say('mass-flow', flowAtOne(bores, density, oil))} = ${say('mass-flow', value)}`,
       ],
     };
   },

@@ -1,6 +1,6 @@
 import { fact } from '../../reference/fact';
 import { hoseConductanceConfidence, hoseConductanceSource } from '../../reference/hose-conductance';
-import { speedAtCircuit } from '../pump-flow';
+import { conductance, speedAtCircuit } from '../pump-flow';
 import { relation } from '../relation';
 
 const one = fact('count', 1, 1, 'one hose', 'practice');
@@ -53,7 +53,8 @@ export const effectivePumpSpeed = relation({
           ? ['The hoses set the speed, not the pump: wider and shorter ones gain more than a larger pump.']
           : [],
       workings: () => [
-        `1 / (1/${say('volume-flow', pump, 'cfm')} + 1/(${hoses} hoses of ${say('length', bore, 'in')} by ${say('length', length)})) at ${say('pressure', level)} = ${say('volume-flow', value, 'cfm')}`,
+        `a hose of ${say('length', bore, 'in')} by ${say('length', length)} at ${say('pressure', level / 2)}: C = ${say('conductance', conductance(bore, length, level / 2), 'cfm')}`,
+        `1 / (1/${say('volume-flow', pump, 'cfm')} + 1/(${hoses} × ${say('conductance', conductance(bore, length, level / 2), 'cfm')})) = ${say('volume-flow', value, 'cfm')}`,
       ],
     };
   },

@@ -28,7 +28,7 @@ export const equivalentLineLength = relation({
       inputs: { length: '48 ft', fittings: ['8.4 ft'] },
       expect: '56.4 ft',
       tolerance: 1e-6,
-      source: 'by hand: 6 long-radius elbows of 7/8 at 1.4 ft',
+      source: 'by hand on handbook 10.2: 6 long-radius elbows of 7/8 at 1.4 ft',
     },
   ],
   compute: ({ length, fittings }, { say }) => {

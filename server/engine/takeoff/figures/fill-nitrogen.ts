@@ -1,4 +1,4 @@
-import { nitrogenStandardVolume } from '../../properties';
+import { nitrogenMass, nitrogenStandardVolume } from '../../properties';
 import { nitrogenDensity } from '../../properties/gas-flow';
 import { fact } from '../../reference/fact';
 import { gasTemperature } from '../../reference/nitrogen-practice';
@@ -95,7 +95,7 @@ export const fillNitrogen = relation({
       notes: ['Counted at 70 °F and 1 atm.'],
       workings: () => [
         `density at ${say('pressure', pressure)} = ${say('density', full)}, at ${say('pressure', start)} = ${say('density', before)}`,
-        `nitrogen = ${say('volume', volume, 'ft3')} × (${say('density', full)} - ${say('density', before)}) = ${say('mass', mass)} = ${say('volume', value, 'scf')}`,
+        `nitrogen = ${say('volume', volume, 'ft3')} × (${say('density', full)} - ${say('density', before)}) = ${say('mass', mass)}; at ${say('density', nitrogenMass(1))} of 70 °F and 1 atm = ${say('volume', value, 'scf')}`,
       ],
     };
   },

@@ -46,13 +46,13 @@ export const flushTime = relation({
       inputs: { perPass: '8 fl-oz', delivery: '18 fl-oz/min' },
       expect: '30 s',
       tolerance: 1e-6,
-      source: 'by hand: 26.7 s, raised to the least of 30 s',
+      source: 'handbook 5.2, 30 to 90 s a line: by hand 26.7 s, raised to 30 s',
     },
     {
       inputs: { perPass: '36 fl-oz', delivery: '18 fl-oz/min' },
       expect: '120 s',
       tolerance: 1e-6,
-      source: 'by hand: 120 s in two shots',
+      source: 'handbook 5.2, 30 to 90 s a line: by hand 120 s, so two shots',
     },
   ],
   compute: ({ perPass, delivery, least, most }, { say }) => {

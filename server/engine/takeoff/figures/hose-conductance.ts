@@ -50,6 +50,7 @@ export const hoseConductance = relation({
     return {
       value,
       workings: () => [
+        `d = ${bore.toPrecision(4)} m, L = ${length.toPrecision(4)} m, p = ${pressure.toPrecision(4)} Pa`,
         `molecular ${flow(molecular)} + viscous ${flow(value - molecular)} at ${say('pressure', pressure)} = ${flow(value)}`,
       ],
     };

@@ -37,8 +37,8 @@ export const keepAwayDistance = relation({
     return {
       value,
       workings: () => [
-        `${say('energy', energy, 'kJ')} equal ${say('mass', kilograms, 'g')} of TNT`,
-        `20 m × (${kilograms.toPrecision(3)} kg)^(1/3) = ${say('length', scaled)}, at least ${say('length', leastDistance.quantity.low)}: ${say('length', value)}`,
+        `${say('energy', energy, 'kJ')} / 4.184 MJ/kg = ${say('mass', kilograms, 'g')} of TNT`,
+        `20 m × (${kilograms.toPrecision(4)} kg)^(1/3) = ${scaled.toPrecision(4)} m, which is ${say('length', scaled)}; at least ${say('length', leastDistance.quantity.low)}: ${say('length', value)}`,
       ],
     };
   },

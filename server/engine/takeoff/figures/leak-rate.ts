@@ -27,7 +27,7 @@ export const leakRate = relation({
       inputs: { added: '10 lb', fullCharge: '100 lb', since: '73 days' },
       expect: '50 %',
       tolerance: 1e-6,
-      source: 'by hand: 10 % × 5',
+      source: 'by hand on the annualising formula of 40 CFR 82.152 (handbook 2.2): 10 % × 365/73',
     },
     {
       inputs: { added: '10 lb', fullCharge: '100 lb', since: '800 days' },

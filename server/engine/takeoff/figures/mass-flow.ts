@@ -39,6 +39,7 @@ export const massFlow = relation({
     return {
       value,
       workings: () => [
+        `enthalpy of the suction vapour ${say('enthalpy', duty.vapourEnthalpy, 'Btu/lb')} - of the liquid ${say('enthalpy', duty.liquidEnthalpy, 'Btu/lb')} = ${say('enthalpy', duty.effect, 'Btu/lb')}`,
         `${say('power', capacity)} / ${say('enthalpy', duty.effect, 'Btu/lb')} = ${say('mass-flow', value)}`,
       ],
     };

@@ -22,7 +22,14 @@ export const mostCharge = relation({
   sources: [conversionMost.source],
   confidence: 'memory',
   assumptions: ['the old charge was right'],
-  examples: [{ inputs: { oldCharge: '95 lb' }, expect: '104.5 lb', tolerance: 1e-6, source: 'by hand: 1.1 × 95' }],
+  examples: [
+    {
+      inputs: { oldCharge: '95 lb' },
+      expect: '104.5 lb',
+      tolerance: 1e-6,
+      source: 'handbook 9.3, trimmed to at most 110 %: 1.1 × 95',
+    },
+  ],
   compute: ({ oldCharge, most }, { say }) => ({
     value: oldCharge * most,
     workings: () => [`${say('mass', oldCharge)} × ${say('share', most)} = ${say('mass', oldCharge * most)}`],

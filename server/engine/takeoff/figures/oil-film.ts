@@ -40,6 +40,8 @@ export const oilFilm = relation({
   ],
   compute: ({ area, film }, { say }) => ({
     value: area * film,
-    workings: () => [`${say('area', area)} × ${say('length', film, 'mm')} = ${say('volume', area * film)}`],
+    workings: () => [
+      `${say('area', area, 'm2')} × ${say('length', film, 'mm')} = ${say('volume', area * film, 'L')} = ${say('volume', area * film, 'fl-oz')}`,
+    ],
   }),
 });

@@ -33,7 +33,8 @@ export const pressureDrop = relation({
     },
   },
   output: 'pressure-difference',
-  formula: 'Δp = f (L/D) ρ v²/2, f by Churchill 1977',
+  formula:
+    'Δp = f (L/D) ρ v²/2; f = 8 ((8/Re)¹² + (A + B)^-1.5)^(1/12) with A = (2.457 ln(1/((7/Re)^0.9 + 0.27 ε/D)))¹⁶, B = (37530/Re)¹⁶ (Churchill 1977); Re = ρ v D/µ',
   validity: 'one phase; the density hardly changes along the line',
   sources: ['Darcy and Weisbach; friction factor: Churchill 1977'],
   confidence: 'computed',
@@ -59,7 +60,7 @@ export const pressureDrop = relation({
       source: 'law of Hagen and Poiseuille: 128 µ L V / (π D⁴) = 4.074 Pa at Re 127',
     },
   ],
-  compute: ({ flow, density, viscosity, bore, length, roughness }, { say }) => {
+  compute: ({ flow, density, viscosity, bore, length, roughness }, { say, system }) => {
     const area = (Math.PI / 4) * bore ** 2;
     const velocity = flow / (density * area);
     const reynolds = (density * velocity * bore) / viscosity;
@@ -69,7 +70,8 @@ export const pressureDrop = relation({
       value,
       workings: () => [
         `velocity = ${say('velocity', velocity, 'ft/min')}, Re = ${Math.round(reynolds)}, f = ${factor.toFixed(5)}`,
-        `${factor.toFixed(5)} × ${say('length', length)} / ${say('length', bore, 'in')} × ${say('density', density)} × (${say('velocity', velocity, 'ft/min')})² / 2 = ${say('pressure-difference', value)}`,
+        `ρ v²/2 = ${say('density', density)} × (${say('velocity', velocity, 'ft/s')})² / ${system === 'si' ? '2' : '9,266 (to psi)'} = ${say('pressure-difference', (density * velocity ** 2) / 2)}`,
+        `${factor.toFixed(5)} × ${say('length', length, 'ft')} / ${say('length', bore, 'ft')} × ${say('pressure-difference', (density * velocity ** 2) / 2)} = ${say('pressure-difference', value)}`,
       ],
     };
   },

@@ -83,6 +83,7 @@ export const pumpDownTime = relation({
       ],
       workings: () => [
         `from ${say('pressure', start)} to ${say('pressure', level)}: ${say('volume', volume, 'ft3')}, speed at the circuit ${say('volume-flow', speedAtCircuit(pump, line, start), 'cfm')} at the start and ${say('volume-flow', speedAtCircuit(pump, line, level), 'cfm')} at the end`,
+        `without hoses: ${say('volume', volume, 'ft3')} / ${say('volume-flow', pump, 'cfm')} × ln(${say('pressure', start, 'psia')} / ${say('pressure', level, 'psia')}) = ${say('time', (volume / pump) * Math.log(start / level))}`,
         `summed in small steps of pressure: ${say('time', value)}`,
       ],
     };

@@ -4,6 +4,9 @@ import { gasTemperature, openingCoefficient, regulatorMostFlow } from '../../ref
 import { psi } from '../../reference/table-units';
 import { relation } from '../relation';
 
+/** N of a pound-force: a square inch at one psi. */
+const poundForce = 4.4482216152605;
+
 /** Nitrogen through a line into the open while it is purged, m3/s at 70 °F and 1 atm. */
 export const purgeFlow = relation({
   name: 'purge-flow',
@@ -88,7 +91,7 @@ export const purgeFlow = relation({
     tolerance: 0.015,
     source: 'handbook 6.4, choked flow in closed form',
   })),
-  compute: ({ pressure, opening, bore, length, coefficient, temperature, regulator }, { say, atmosphere }) => {
+  compute: ({ pressure, opening, bore, length, coefficient, temperature, regulator }, { say, atmosphere, system }) => {
     const gauge = (value: number): string => say('pressure', value);
     if (pressure <= atmosphere) return { refused: `At ${gauge(pressure)} nothing flows out into the atmosphere.` };
     const area = (Math.PI / 4) * Math.min(opening, bore ?? opening) ** 2;
@@ -97,6 +100,10 @@ export const purgeFlow = relation({
     const free = nitrogenStandardVolume(purge.flow);
     const value = Math.min(free, regulator);
     const flow = (one: number): string => say('volume-flow', one, 'scfm');
+    const perForce = (rate: number): string =>
+      system === 'si'
+        ? `${say('mass-flow', rate * 1000)} for each kN`
+        : `${say('mass-flow', rate * poundForce, 'lb/min')} for each lb`;
     return {
       value,
       notes: [
@@ -112,7 +119,8 @@ export const purgeFlow = relation({
               `after the friction of ${say('length', line.length)} of line the gas has ${gauge(purge.endPressure)} before the opening`,
             ]
           : []),
-        `${purge.choked ? 'choked' : 'not choked'}: ${coefficient} × ${say('area', area, 'in2')} at ${gauge(purge.endPressure)} and ${say('temperature', temperature)} pass ${say('mass-flow', purge.flow)} = ${flow(free)}`,
+        `${purge.choked ? 'choked' : `not choked, ${say('pressure', atmosphere, 'psia')} behind it`}: at ${say('temperature', temperature)} nitrogen passes ${perForce(purge.flow / (coefficient * area * purge.endPressure))} of pressure times area`,
+        `${coefficient} × ${say('area', area, 'in2')} × ${say('pressure', purge.endPressure, 'psia')} × that = ${say('mass-flow', purge.flow)}; at ${say('density', nitrogenMass(1))} of 70 °F and 1 atm = ${flow(free)}`,
         ...(free > regulator
           ? [`held to what the regulator passes, ${flow(regulator)} (${say('mass-flow', nitrogenMass(regulator))})`]
           : []),

@@ -55,6 +55,7 @@ export const purgeVolumeChanges = relation({
       value,
       workings: () => [
         `one filling = ${say('volume', lineVolume, 'ft3')} × ${say('density', density)} = ${say('mass', lineVolume * density, 'oz')}`,
+        `nitrogen = ${say('volume', nitrogen, 'scf')} × ${say('density', nitrogenMass(1))} = ${say('mass', nitrogenMass(nitrogen), 'oz')}`,
         `changes = ${say('mass', nitrogenMass(nitrogen), 'oz')} / ${say('mass', lineVolume * density, 'oz')} = ${value.toFixed(1)}`,
       ],
     };

@@ -39,6 +39,7 @@ export const reachableLevel = relation({
     },
     given: {
       kind: 'volume-flow',
+      as: 'mL/min',
       title: 'gas that the circuit gives off',
       from: 'nothing in the plan',
       default: gasGivenOff,
@@ -57,6 +58,13 @@ export const reachableLevel = relation({
       tolerance: 1e-6,
       source: 'limit: nothing given off',
     },
+    {
+      inputs: { pump: '6 cfm', bore: '0.75 in', length: '3 ft', ultimate: '0 micron', given: '80.1 mL/min' },
+      expect: '500 micron',
+      tolerance: 0.03,
+      source:
+        'by hand on handbook 8.5: 4.3 cfm at 500 micron through 3 ft of 3/4 hose carry 4.3 × 500/760000 cfm of air',
+    },
   ],
   compute: ({ pump, bore, length, hoses, ultimate, given }, { say }) => {
     const load = given * 101325;
@@ -68,7 +76,7 @@ export const reachableLevel = relation({
       value: level,
       workings: () => [
         `speed at the circuit = ${say('volume-flow', speedAtCircuit(pump, line, level), 'cfm')} at ${say('pressure', level)}`,
-        `${say('pressure', ultimate)} + ${load.toExponential(1)} Pa m³/s / speed = ${say('pressure', level)}`,
+        `${say('pressure', ultimate)} + ${say('pressure-difference', 101325, 'micron')} × ${say('volume-flow', given, 'mL/min')} / ${say('volume-flow', speedAtCircuit(pump, line, level), 'L/min')} = ${say('pressure', level)}`,
       ],
     };
   },

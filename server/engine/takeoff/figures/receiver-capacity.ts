@@ -35,7 +35,7 @@ export const receiverCapacity = relation({
       inputs: { refrigerant: 'R-22', volume: '1 ft3', temperature: '77 degF', fill: '80 %' },
       expect: '59.5 lb',
       tolerance: 3e-3,
-      source: 'by hand: 1191 kg/m³ × 0.02832 m³ × 0.8 = 26.98 kg',
+      source: 'by hand on handbook 3.5: 1191 kg/m³ × 0.02832 m³ × 0.8 = 26.98 kg',
     },
   ],
   compute: ({ refrigerant, volume, temperature, fill, charge }, { say }) => {

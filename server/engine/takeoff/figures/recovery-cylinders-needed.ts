@@ -21,7 +21,12 @@ export const recoveryCylindersNeeded = relation({
   confidence: 'practice',
   assumptions: ['the charge is known; add one where it is not, or where the gas is mixed'],
   examples: [
-    { inputs: { charge: '95 lb', fill: '25 lb' }, expect: '4', tolerance: 0, source: 'by hand' },
+    {
+      inputs: { charge: '95 lb', fill: '25.1 lb' },
+      expect: '4',
+      tolerance: 0,
+      source: 'handbook 2.3, sizing rule: charge over the most of one (WE-05), rounded up',
+    },
     { inputs: { charge: '50 lb', fill: '25 lb' }, expect: '2', tolerance: 0, source: 'by hand' },
   ],
   compute: ({ charge, fill }, { say }) => {

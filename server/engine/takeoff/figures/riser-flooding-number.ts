@@ -52,7 +52,7 @@ export const riserFloodingNumber = relation({
       source: 'handbook 10.1: 1-1/8 about 510 fpm',
     },
   ],
-  compute: ({ velocity, density, bore, oil }, { say }) => {
+  compute: ({ velocity, density, bore, oil }, { say, system }) => {
     const value = (velocity * Math.sqrt(density)) / Math.sqrt(gravity * bore * (oil - density));
     const least = floodingNumberLeast.quantity.low;
     const needed = (velocity * least) / Math.max(value, 1e-9);
@@ -60,7 +60,7 @@ export const riserFloodingNumber = relation({
       value,
       notes: value < least ? [`The oil falls back below ${say('velocity', needed, 'ft/min')}.`] : [],
       workings: () => [
-        `${say('velocity', velocity, 'ft/min')} × √${say('density', density)} / √(9.807 m/s² × ${say('length', bore, 'in')} × (${say('density', oil)} - ${say('density', density)})) = ${value.toFixed(2)}`,
+        `${say('velocity', velocity, 'ft/s')} × √${say('density', density)} / √(${system === 'si' ? '9.807 m/s²' : '32.17 ft/s²'} × ${say('length', bore, 'ft')} × (${say('density', oil)} - ${say('density', density)})) = ${value.toFixed(2)}`,
       ],
     };
   },

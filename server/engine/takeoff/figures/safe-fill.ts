@@ -94,9 +94,13 @@ export const safeFill = relation({
             ]
           : [],
       workings: () => [
-        `${share} × ${say('mass', waterCapacity)} × ${(at77 / waterDensity77).toFixed(3)} = ${say('mass', byGuideline)}`,
+        `${share} × ${say('mass', waterCapacity)} × ${(at77 / waterDensity77).toFixed(4)} = ${say('mass', byGuideline)}`,
         `95 % of ${say('volume', waterCapacity / waterDensityStamp, 'ft3')} as liquid of ${say('density', hot)} at 131 °F = ${say('mass', byVolume)}`,
-        ...(Number.isFinite(byDensity) ? [`filling density of the regulation: ${say('mass', byDensity)}`] : []),
+        ...(Number.isFinite(byDensity)
+          ? [
+              `filling density of the regulation: ${say('share', byDensity / waterCapacity)} of ${say('mass', waterCapacity)} = ${say('mass', byDensity)}`,
+            ]
+          : []),
         `the least: ${say('mass', value)}`,
       ],
     };

@@ -37,7 +37,8 @@ export const saturationLoss = relation({
     return {
       value: temperature - after,
       workings: () => [
-        `${say('temperature', temperature)} - ${say('temperature', after)} at ${say('pressure', pressure! - drop)} = ${say('temperature-difference', temperature - after)}`,
+        `dew pressure at ${say('temperature', temperature)} = ${say('pressure', pressure!)}, less ${say('pressure-difference', drop)}: dew temperature ${say('temperature', after)}`,
+        `${say('temperature', temperature)} - ${say('temperature', after)} = ${say('temperature-difference', temperature - after)}`,
       ],
     };
   },

@@ -40,7 +40,7 @@ export const solventContainers = relation({
     return {
       value,
       workings: () => [
-        `${say('volume', volume, 'fl-oz')} × ${say('density', density)} = ${say('mass', volume * density)}`,
+        `${say('volume', volume, 'gal')} × ${say('density', density, 'lb/gal')} = ${say('mass', volume * density)}`,
         `${say('mass', volume * density)} / ${say('mass', container)} = ${((volume * density) / container).toFixed(2)}, so ${value}`,
       ],
     };

@@ -50,7 +50,7 @@ export const spentSolventMass = relation({
     return {
       value,
       workings: () => [
-        `weight = ${say('volume', solvent, 'fl-oz')} × ${say('density', density)} × (1 - ${say('share', lost)}) + ${say('volume', oil, 'fl-oz')} × ${say('density', oilWeight)} = ${say('mass', value)}`,
+        `weight = ${say('volume', solvent, 'gal')} × ${say('density', density, 'lb/gal')} × (1 - ${say('share', lost)}) + ${say('volume', oil, 'gal')} × ${say('density', oilWeight, 'lb/gal')} = ${say('mass', value)}`,
       ],
     };
   },

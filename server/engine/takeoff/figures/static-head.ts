@@ -36,10 +36,10 @@ export const staticHead = relation({
       source: 'text-book: 0.433 psi per ft of water',
     },
   ],
-  compute: ({ density, rise }, { say }) => ({
+  compute: ({ density, rise }, { say, system }) => ({
     value: density * gravity * rise,
     workings: () => [
-      `${say('density', density)} × 9.807 m/s² × ${say('length', rise)} = ${say('pressure-difference', density * gravity * rise)}`,
+      `${say('density', density)} × ${system === 'si' ? `9.807 m/s² × ${say('length', rise)}` : `${say('length', rise, 'ft')} / 144`} = ${say('pressure-difference', density * gravity * rise)}`,
     ],
   }),
 });

@@ -40,7 +40,8 @@ export const storedEnergy = relation({
     return {
       value,
       workings: () => [
-        `${say('pressure', pressure, 'psia')} × ${say('volume', volume, 'ft3')} / 0.4 × ${part.toFixed(4)} = ${say('energy', value, 'kJ')}`,
+        `1 - (${say('pressure', atmosphere, 'psia')} / ${say('pressure', pressure, 'psia')})^(0.4/1.4) = ${part.toFixed(4)}`,
+        `${say('pressure', pressure, 'kPa absolute')} × ${say('volume', volume, 'L')} / 0.4 × ${part.toFixed(4)} = ${say('energy', value, 'kJ')}`,
       ],
     };
   },

@@ -37,6 +37,12 @@ export const subcoolingLeft = relation({
       tolerance: 1e-4,
       source: 'limit: nothing lost',
     },
+    {
+      inputs: { refrigerant: 'R-22', condensing: '105 degF', subcooling: '15 Δ°F', losses: ['20 psi', '9 psi'] },
+      expect: '5 Δ°F',
+      tolerance: 0.02,
+      source: 'by hand on handbook 3.5: 210.8 less 29 is 181.8 psig, which boils at 95 °F; the liquid has 90',
+    },
   ],
   compute: ({ refrigerant, condensing, subcooling, losses }, { say }) => {
     const lost = losses.reduce((sum, one) => sum + one, 0);
@@ -47,6 +53,7 @@ export const subcoolingLeft = relation({
     return {
       value,
       workings: () => [
+        `bubble pressure at ${say('temperature', condensing)} = ${say('pressure', pressure!)}, less ${say('pressure-difference', lost)}`,
         `at ${say('pressure', pressure! - lost)} it boils at ${say('temperature', bubble)}`,
         `${say('temperature', bubble)} - ${say('temperature', condensing - subcooling)} = ${say('temperature-difference', value)}`,
       ],
