@@ -6,7 +6,6 @@ import {
   type Refrigerant,
   superheatedVapour,
 } from '../properties';
-
 import { subcoolingDefault, superheatDefault } from '../reference/charging';
 
 /** Working temperatures in K: evaporating by the dew line, condensing by the bubble line. Differences in K. */
@@ -18,8 +17,10 @@ export interface Working {
 }
 
 export interface Duty {
-  /** Heat taken up by a kilogram, J/kg. */
+  /** Heat taken up by a kilogram, and what vapour and liquid bring and take, J/kg. */
   readonly effect: number;
+  readonly vapourEnthalpy: number;
+  readonly liquidEnthalpy: number;
   /** Of the suction vapour, kg/m3 and Pa s. */
   readonly suctionDensity: number;
   /** Of the liquid that comes to the metering device, kg/m3. */
@@ -41,6 +42,8 @@ export const dutyOf = (refrigerant: Refrigerant, working: Working): Duty | null 
   if (suction === null || suction.enthalpy <= liquid) return null;
   return {
     effect: suction.enthalpy - liquid,
+    vapourEnthalpy: suction.enthalpy,
+    liquidEnthalpy: liquid,
     suctionDensity: suction.density,
     liquidDensity: density,
     suctionViscosity: suction.viscosity,

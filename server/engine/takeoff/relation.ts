@@ -94,19 +94,23 @@ export interface Relation<I extends InputSpecs> extends Omit<Definition<I>, 'com
 /** Pounds with decimals, or ounces: pounds and whole ounces are too coarse to follow a calculation. */
 const weightUnit = (kilograms: number): string => (Math.abs(kilograms) < pound ? 'oz' : 'lb');
 
+/** Nothing has no size to choose a unit by. */
+const ofNothing: Partial<Record<Kind, string>> = { share: '%', 'pressure-difference': 'psi', time: 'min' };
+
 const contextOf = (options: FigureOptions): Context => {
   const atmosphere = options.atmosphere ?? standardAtmosphere;
   const system = options.system ?? 'inch-pound';
   const tell = (quantity: Quantity, as?: string): string => {
     const { kind, high } = quantity;
-    const usual = kind === 'mass' ? weightUnit(high) : kind === 'share' && high === 0 ? '%' : undefined;
+    const usual = kind === 'mass' ? weightUnit(high) : high === 0 ? ofNothing[kind] : undefined;
     const unit = system === 'si' && kind !== 'share' ? undefined : (as ?? usual);
     // A gas law counts from absolute zero of pressure in either system.
-    const level = system === 'si' && as === 'psia' ? ({ level: 'absolute' } as const) : {};
+    const level = system === 'si' && (as === 'psia' || as === 'kPa absolute') ? ({ level: 'absolute' } as const) : {};
     return show(quantity, { system, atmosphere, digits: 4, ...level, ...(unit !== undefined && { as: unit }) });
   };
   return {
     atmosphere,
+    system: system === 'si' ? 'si' : 'inch-pound',
     tell,
     absolute: (kelvin) => (system === 'si' ? `${kelvin.toFixed(1)} K` : `${(kelvin * 1.8).toFixed(1)} °R`),
     say: (kind, value, as) => tell(exactly(kind, value), as),

@@ -33,6 +33,8 @@ export interface Context {
   readonly tell: (quantity: Quantity, as?: string) => string;
   /** A temperature counted from absolute zero, as gas laws want it: `540.7 °R` or `300.4 K`. */
   readonly absolute: (kelvin: number) => string;
+  /** The system in which the workings are written. */
+  readonly system: 'inch-pound' | 'si';
   /** Pressure of the site's atmosphere, Pa: ratings and readings are by gauge. */
   readonly atmosphere: number;
 }
