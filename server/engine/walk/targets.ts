@@ -1,5 +1,5 @@
-import type { Graph } from '../circuit/graph';
-import { isLine, kindNamed, kindOfPlural } from '../circuit/kinds';
+import type { Graph, Part } from '../circuit/graph';
+import { inUnit, isLine, kindNamed, kindOfPlural } from '../circuit/kinds';
 import { type Space, spaces } from '../circuit/spaces';
 import type { PartState, Plant } from '../circuit/state';
 import type { Selector } from '../plan/selection';
@@ -32,7 +32,8 @@ export function membersOf(graph: Graph, noun: string): readonly number[] | null 
   if (noun === 'system') return touched.map((part) => part.index);
   if (noun === 'line' || noun === 'lines') return touched.filter((part) => isLine(part.kind)).map((part) => part.index);
   if (noun === 'part' || noun === 'parts') return touched.map((part) => part.index);
-  if (noun === 'equipment') return touched.filter((part) => part.kind.equipment).map((part) => part.index);
+  if (noun === 'equipment')
+    return touched.filter((part) => part.kind.equipment || stopOfUnit(graph, part)).map((part) => part.index);
   const kind = kindNamed(noun) ?? kindOfPlural(noun);
   if (!kind) return null;
   // "expansion-valves" means every metering device that opens and shuts, driven or not.
@@ -42,6 +43,18 @@ export function membersOf(graph: Graph, noun: string): readonly number[] | null 
     .map((part) => part.index);
   return found.length > 0 || kindOfPlural(noun) ? found : null;
 }
+
+/** A stop valve that is spelled out and comes shut beside a part of a new unit: it comes in the unit's casing. */
+const stopOfUnit = (graph: Graph, part: Part): boolean =>
+  part.kind.shuts === 'hand' &&
+  part.properties.closed === true &&
+  part.standing === 'new' &&
+  part.ends.some((end) =>
+    graph.joints[graph.ends[end]!.joint]?.ends.some((each) => {
+      const other = graph.parts[graph.ends[each]!.part]!;
+      return other !== part && other.standing === 'new' && inUnit(other.kind);
+    }),
+  );
 
 function stands(plant: Plant, index: number, selector: Selector): boolean {
   const part = plant.graph.parts[index]!;
