@@ -122,6 +122,11 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
       return uses(/to test-pressure/)
         ? harmful('The test has no pressure (language: needs).', /pressure-test|follows/)
         : harmless('No step names it.');
+    case 'holds dropped':
+    case 'unit valves dropped':
+      return unclear('Whether the unit comes charged is then not said.');
+    case 'date dropped':
+      return unclear('Rules go by the day of the work.');
     case 'refrigerant dropped':
       return harmful(
         'Nothing says what runs in it: level, cylinders, pressures and charge hang on it (2.1, 7.2).',

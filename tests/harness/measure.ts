@@ -26,15 +26,15 @@ interface Ruled {
   readonly after: PlanView | undefined;
 }
 
-/** Rules one edit in every `share`, chosen by its text. */
-export function* ruled(folders: readonly string[], share: number): Generator<Ruled> {
+/** Rules one edit in every `share`, chosen by its text; `part` says which of the shares. */
+export function* ruled(folders: readonly string[], share: number, part = 0): Generator<Ruled> {
   for (const folder of folders) {
     const files = filesOf(folder);
-    for (const plan of sound(files)) yield* ofPlan(files, plan, share);
+    for (const plan of sound(files)) yield* ofPlan(files, plan, share, part);
   }
 }
 
-function* ofPlan(files: Files, plan: string, share: number): Generator<Ruled> {
+function* ofPlan(files: Files, plan: string, share: number, part: number): Generator<Ruled> {
   const workspace = workspaceOf(files);
   const [before] = workspace.snapshot().plans(plan);
   if (!before) return;
@@ -43,7 +43,7 @@ function* ofPlan(files: Files, plan: string, share: number): Generator<Ruled> {
   for (const file of standard ? [plan, standard] : [plan]) {
     const source = files[file]!;
     for (const edit of editsOf(plan, file, source)) {
-      if (numberOf(`${plan} ${edit.operator} ${edit.text}`) % share !== 0) continue;
+      if (numberOf(`${plan} ${edit.operator} ${edit.text}`) % share !== part) continue;
       workspace.setFile(file, edit.text);
       for (const missing of workspace.wanted()) workspace.setFile(missing, null);
       const snapshot = workspace.snapshot();
@@ -58,8 +58,8 @@ function* ofPlan(files: Files, plan: string, share: number): Generator<Ruled> {
 }
 
 /** Runs the checks on what is judged harmful or harmless. */
-export function* measure(folders: readonly string[], share: number): Generator<Outcome> {
-  for (const each of ruled(folders, share)) {
+export function* measure(folders: readonly string[], share: number, part = 0): Generator<Outcome> {
+  for (const each of ruled(folders, share, part)) {
     const { edit, ruling, snapshot } = each;
     const files = ruling.verdict === 'unclear' ? [] : [...new Set([edit.plan, edit.file])];
     const found = files

@@ -18,7 +18,8 @@ export function leftAlone(scene: Scene): Ruling {
     case 'near end only':
     case 'far end only':
     case 'other end':
-      return /^(disconnect|connect)$/.test(step.verb)
+      return /^(disconnect|connect)$/.test(step.verb) &&
+        !before.plan.circuits.some((circuit) => circuit.series.some((item) => item.type === 'parallel'))
         ? harmless('Its other end is opened or made by what is done to its neighbour.')
         : unclear('What the other end needs is settled by what comes after.');
     case 'drop tool':

@@ -6,6 +6,8 @@ export const printed = /^(photo|notify|note|tag|untag|move-product|survey|weigh)
 const late = /^(record|label|leak-check|photo|notify|untag)$/;
 const ofEnds = /^(crimp|choke|tape|trim|take-off|unplug)$/;
 const ofFlow = /^(flush|purge|blow-out)$/;
+/** A test that a relief valve or a transducer could feel. */
+const strong = /^pressure-test .*( to test-pressure|\d{3,} psig|\d MPa)/;
 const torch = /^(connect|install)$/;
 const ofLines =
   /^(crimp|choke|tape|flush|purge|blow-out|pull-swab|trim|take-off|unplug|inspect|uncap|cap|drain|bench-flush|back-flush)$/;
@@ -27,10 +29,14 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
     return harmful('Started before it was looked at (13.1 start-up).', /start|check/);
   if (is(/^energise .* for /, /^start/))
     return harmful('Started on a cold crankcase (13.1: 12 h and more).', /start|energise/);
+  if (is(/^lock-out power/, /^energise .* for /))
+    return harmful('The lock-out switches the heater off again (13.1: 12 h and more).', /start|energise|lock-out/);
+  if (is(/^(open|evacuate|decay-test|release|pressure-test)/, /^restore power/))
+    return unclear('Whether the machine that gets its power back stands shut off with its charge.');
   if (is(/^wrap/, torch)) return harmful('The torch comes before the wet rags (13.1 braze).', /wrap|install|connect/);
   if (is(torch, /^unwrap/))
     return harmful('The rags are off before the torch is lit (13.1 braze).', /wrap|install|connect/);
-  if (is(/^bypass .*(transducers|relief)/, /^pressure-test/) || is(/^pressure-test/, /^restore .*(transducers|relief)/))
+  if (is(/^bypass .*(transducers|relief)/, strong) || is(strong, /^restore .*(transducers|relief)/))
     return harmful(
       'Relief valves and transducers stand under the test (7.1: isolate).',
       /bypass|restore|pressure-test/,
@@ -81,8 +87,10 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
 /** A step moved past others: harmful if one pair is, harmless if every pair is. */
 export function movedPast(step: Line, past: readonly Line[], down: boolean, plan: Plan): Ruling {
   const pairs = past.map((each) => (down ? pair(step, each, plan) : pair(each, step, plan)));
+  const broken = pairs.filter((each) => each.verdict === 'harmful');
+  const lines = broken.map((each) => each.lines?.source).join('|');
   return (
-    pairs.find((each) => each.verdict === 'harmful') ??
+    (broken[0] && { ...broken[0], lines: new RegExp(lines) }) ??
     pairs.find((each) => each.verdict === 'unclear') ??
     pairs[0] ??
     unclear('Past nothing.')

@@ -5,7 +5,7 @@ import { folders } from './plans';
 const floors = { placed: 0.9, silent: 0.9 };
 const share = Number(process.env['EDITS_SHARE'] ?? 8);
 const list = process.env['EDITS_LIST'] !== undefined;
-const outcomes = [...measure(folders, share)];
+const outcomes = [...measure(folders, share, Number(process.env['EDITS_PART'] ?? 0))];
 
 const percent = (part: number, whole: number): string =>
   `${part} of ${whole} (${((100 * part) / Math.max(1, whole)).toFixed(1)} %)`;

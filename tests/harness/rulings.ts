@@ -24,12 +24,14 @@ function brokenBy(scene: Scene): Ruling | null {
   const fresh = scene.faultsAfter.filter((fault) => !before.has(keyOf(fault)));
   const [first] = fresh;
   if (!first) return null;
+  const proves = /^(pressure-test|evacuate|decay-test)$/.test(scene.edit.steps[scene.edit.at]?.verb ?? '');
   return {
     verdict: 'harmful',
     why: first.why,
     steps: fresh.flatMap((fault) => fault.steps),
     parts: fresh.flatMap((fault) => fault.parts),
-    lines: null,
+    // What goes on without the proof relies on it.
+    lines: proves ? /^\s*([\w-]+: )?(evacuate|decay-test|open|charge)\b/ : null,
   };
 }
 

@@ -49,6 +49,7 @@ export function wordRuling({ edit, before, after }: Scene): Ruling | null {
       return harmful('Sixty times the flow (6.3: 2 to 10 cfh).');
     case 'drop container':
       if (step.verb === 'flush') return null;
+      if (/ per "/.test(step.plain)) return unclear('The sheet cited is not at hand.');
       return step.verb === 'purge' && edit.steps.some((each) => each.verb === 'flush')
         ? harmful('A purge after a flush blows solvent out with nothing to catch it (5.2: into a container).', /flush/)
         : unclear('What it blows out may be caught, or be nothing.');

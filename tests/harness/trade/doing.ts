@@ -36,12 +36,15 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
       for (const noun of nouns) {
         plant.bypassed.delete(noun);
         if (noun === 'power') {
-          const dry = plant.spaces().filter((space) => {
+          // A machine that is shut off from what stands in vacuum is not meant: it has its charge.
+          for (const space of plant.spaces()) {
             const { gas } = plant.ends[space.ends[0]!]!.fill;
-            return gas !== 'charge' && gas !== 'old' && plant.partsOf(space).some((part) => !plant.untouched(part));
-          });
-          const parts = dry.flatMap((space) => plant.partsOf(space));
-          if (parts.length > 0) run.report('powered-in-vacuum', '', parts);
+            const machines = plant
+              .partsOf(space)
+              .filter((part) => plant.graph.parts[part]!.kind.kind === 'compressor' && !plant.untouched(part));
+            if (machines.length > 0 && !['charge', 'old', 'own'].includes(gas))
+              run.report('powered-in-vacuum', run.names(machines), machines);
+          }
           plant.controls = true;
           plant.lockedOut.clear();
         }

@@ -1,4 +1,4 @@
-import { farEnd, nearEnd } from '../../../server/engine/circuit/graph';
+import { farEnd, nearEnd, type Part } from '../../../server/engine/circuit/graph';
 import { isLine, kindNamed, kindOfPlural } from '../../../server/engine/circuit/kinds';
 import type { Selector } from '../../../server/engine/plan/selection';
 import type { Plant } from './plant';
@@ -24,7 +24,8 @@ function one(plant: Plant, selector: Selector): readonly number[] {
         : wanted === 'open' || part.standing === wanted);
   const indexes = (some: readonly (typeof all)[number][]): readonly number[] => some.map((part) => part.index);
   if (noun === 'system') return indexes(all);
-  if (noun === 'equipment') return indexes(all.filter((part) => part.kind.equipment && suits(standing, part)));
+  if (noun === 'equipment')
+    return indexes(all.filter((part) => (part.kind.equipment || withUnit(part)) && suits(standing, part)));
   if (noun === 'line' || noun === 'lines')
     return indexes(all.filter((part) => isLine(part.kind) && suits(standing, part)));
   if (noun === 'part' || noun === 'parts') return indexes(all.filter((part) => suits(standing, part)));
@@ -34,6 +35,10 @@ function one(plant: Plant, selector: Selector): readonly number[] {
   if (noun === 'expansion-valves') return indexes(all.filter((part) => part.kind.group === 'metering'));
   return kind ? indexes(all.filter((part) => part.kind.kind === kind.kind && suits(standing, part))) : [];
 }
+
+/** A stop valve that comes shut stands on the unit that it comes with. */
+const withUnit = (part: Part): boolean =>
+  part.kind.shuts === 'hand' && part.standing === 'new' && part.properties.closed === true;
 
 /** The ends of a part that a step works at. */
 export function endsMeant(plant: Plant, part: number, which: unknown): readonly number[] {
