@@ -5,6 +5,8 @@ import type { InputSpec } from '../../engine/takeoff/spec';
 import type { Disagreement } from './disagreements';
 import { citedIn, handbookSources } from './handbook-sources';
 import type { PropertyError } from './property-errors';
+import { refrigerantChapters } from './refrigerants';
+import { rows, sure } from './table';
 
 /** The groups of what the engine computes, by number from 1. */
 const groups: readonly string[] = [
@@ -28,13 +30,6 @@ const groups: readonly string[] = [
   'Time',
 ];
 
-const sure: Readonly<Record<Confidence, string>> = {
-  published: 'published',
-  computed: 'computed',
-  practice: 'common practice',
-  memory: 'from memory',
-};
-
 /** `docs/figures.md`: every relation with what it rests on, how well the properties agree, and what was settled how. */
 export function figuresReference(
   relations: readonly AnyRelation[],
@@ -50,6 +45,7 @@ export function figuresReference(
     errorsTable(errors),
     '## Where sources disagree',
     disagreementsTable(disagreements),
+    ...refrigerantChapters(),
     '## Documents behind the handbook',
     'Numbers in square brackets behind a check are those of this list. Excerpts were seen, not whole documents; of those marked † the copy seen is no authority, and what rests on it alone counts as common practice. What has no number is computed by hand, common practice, or from memory, and says so.',
     documents(relations),
@@ -187,8 +183,3 @@ function checkOf(one: AnyRelation, { inputs, expect, tolerance, source }: Exampl
   const cited = citedIn(source);
   return `${given} → ${expect}${within} (${source})${cited.length > 0 ? ` [${cited.join(', ')}]` : ''}`;
 }
-
-const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
-
-const rows = (head: readonly string[], body: readonly (readonly string[])[]): string =>
-  [head, head.map(() => '---'), ...body].map((row) => `| ${row.map(cell).join(' | ')} |`).join('\n');

@@ -4,6 +4,8 @@ import { disagreements } from '../../../server/command/docs/disagreements';
 import { figuresReference, isOutside } from '../../../server/command/docs/figures';
 import { citedIn, handbookSources } from '../../../server/command/docs/handbook-sources';
 import { engineValue, type PropertyCheck, propertyErrors } from '../../../server/command/docs/property-errors';
+import { lawDates } from '../../../server/engine/reference/law-dates';
+import { refrigerantFacts } from '../../../server/engine/reference/refrigerant-facts';
 import { relations } from '../../../server/engine/takeoff/figures';
 import checks from '../../fixtures/properties/checks.json';
 
@@ -38,6 +40,17 @@ test('every document behind the handbook is cited in full, and every number stan
   expect(citedIn('handbook section 12, WE-05')).toEqual([21, 23]);
   expect(citedIn('handbook 8.3')).toEqual([74, 76]);
   expect(citedIn('by hand')).toEqual([]);
+});
+
+test('each refrigerant says how sure class, limit and warming are, and each rule that it was not verified', () => {
+  const text = figuresReference(relations, [], []);
+  for (const { name } of refrigerantFacts)
+    expect(text).toMatch(new RegExp(`^\\| ${name.replace(/[()]/g, '\\$&')} \\|`, 'm'));
+  // The class of R-32 is from memory (the code edition seen prints A2), its limit of 4.8 lb/Mcf from table 1103.1 (handbook 3.3).
+  expect(text).toMatch(/\| R-32 \| A2L \(from memory\) \| 4\.8 \(published\) \| 675 \/ 677 \(from memory\) \|/);
+  for (const { name, verified } of lawDates)
+    expect(text).toMatch(new RegExp(`\\| \`${name}\` \\|.*${verified ? 'verified' : 'not verified'} \\|`));
+  for (const { citation } of lawDates) expect(text).toContain(citation);
 });
 
 test('a relation that is more than a sum has a check against something outside the project', () => {
