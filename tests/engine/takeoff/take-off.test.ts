@@ -380,4 +380,77 @@ describe('what is filled, drained, waited for and breathed', () => {
       { numRuns: 20 },
     );
   }, 60_000);
+
+  it('every total is the sum of its steps, for all that is drawn, over random plans', () => {
+    const rack = sample('rack-conversion.jobplan');
+    // Which draws a total adds up, and what of a draw; counted here from the draws alone, not by the code that sums.
+    const sums = [
+      ['solvent-in-job', 'solvent'],
+      ['nitrogen-in-all', 'nitrogen'],
+      ['recovery-in-all', 'recovery'],
+      ['refrigerant-in-all', 'refrigerant'],
+      ['oil-in-all', 'oil'],
+      ['used-oil', 'used-oil'],
+    ] as const;
+    fc.assert(
+      fc.property(
+        fc.constantFrom(split, rack, sample('ductless-three-zone.jobplan')),
+        fc.integer({ min: 6, max: 200 }),
+        fc.integer({ min: 4, max: 9 }),
+        fc.integer({ min: 1, max: 200 }),
+        fc.integer({ min: 20, max: 300 }),
+        (plan, length, rounds, charge, ounces) => {
+          const text = plan
+            .replace(/length 48 ft/g, `length ${length} ft`)
+            .replace(/at most [45]\b(?! %)/, `at most ${rounds}`)
+            .replace(/recover-charge [^\n]*/, `recover-charge ${charge} lb`)
+            .replace(/to POE 140 fl-oz/g, `to POE ${ounces} fl-oz`);
+          const { takeOff } = view('job.jobplan', text);
+          for (const [name, of] of sums) {
+            const figures = takeOff.totals.filter((figure) => figure.name === name);
+            for (const figure of figures) {
+              let [low, high] = [0, 0];
+              for (const { draw, least, most } of takeOff.draws) {
+                if (draw.of !== of) continue;
+                const named =
+                  draw.of === 'nitrogen'
+                    ? figure.subject
+                    : draw.of === 'solvent'
+                      ? draw.solvent
+                      : draw.of === 'oil' || draw.of === 'used-oil'
+                        ? draw.oil
+                        : draw.refrigerant;
+                if (named !== figure.subject) continue;
+                const one = draw.of === 'recovery' || draw.of === 'refrigerant' ? draw.mass : draw.volume;
+                // A charge comes out and goes in once, whatever fails behind it.
+                const once = draw.of === 'recovery' || draw.of === 'refrigerant';
+                low += (one?.low ?? 0) * (once ? 1 : least);
+                high += (one?.high ?? 0) * (once ? 1 : most);
+              }
+              expect(Math.abs(figure.quantity!.low - low)).toBeLessThanOrEqual(1e-9 * low);
+              expect(Math.abs(figure.quantity!.high - high)).toBeLessThanOrEqual(1e-9 * high);
+              expect(figure.quantity!.low).toBeLessThanOrEqual(figure.quantity!.high * (1 + 1e-12));
+            }
+            // Nothing is drawn that no total counts.
+            const drawn = takeOff.draws.some(
+              ({ draw }) => draw.of === of && (draw.of !== 'recovery' || draw.mass !== null),
+            );
+            expect(figures.length > 0).toBe(drawn);
+          }
+          const { time, totals } = takeOff;
+          const back = totals.find((figure) => figure.name === 'going-back');
+          const most = time.again.reduce((sum, each) => sum + each.time * each.way.times, 0);
+          expect(back?.quantity?.high ?? 0).toBeCloseTo(most, 6);
+          expect(back?.quantity?.low ?? 0).toBe(0);
+          // What comes out of the machine is what was in it: the old charge, once.
+          const out = takeOff.recovery.cylinders.reduce((sum, each) => sum + each.end - each.start, 0);
+          const missing = takeOff.shortfalls
+            .filter((each) => each.kind === 'recovery')
+            .reduce((sum, each) => sum + each.missing.high, 0);
+          expect((out + missing) / 0.45359237).toBeCloseTo(charge, 6);
+        },
+      ),
+      { numRuns: 24 },
+    );
+  }, 120_000);
 });

@@ -28,7 +28,7 @@ export function filled({ plan, entry, options, figures, draws }: Context, event:
     const tube = { pressure: pressure(event.level), temperature: stated(plan.site.outdoors) };
     const energy = storedEnergy.figure(subject, { volume: computed(volume), pressure: pressure(event.level) }, options);
     figures.push(
-      readingChange.figure(subject, tube, options),
+      readingChange.figure(subject, { ...tube, ...oneDegree(options) }, options),
       allowedLoss.figure(subject, tube, options),
       energy,
       keepAwayDistance.figure(subject, { energy: computed(energy) }, options),
@@ -36,6 +36,10 @@ export function filled({ plan, entry, options, figures, draws }: Context, event:
   }
   figures.push(volume);
 }
+
+/** Where the plan is written in SI the slope is told for each degree Celsius. */
+const oneDegree = ({ system }: Context['options']) =>
+  system === 'si' ? { change: input(exactly('temperature-difference', 1), 'default') } : {};
 
 /** A torch at a joint, with nitrogen that trickles through. */
 export function brazed({ plan, options, figures, draws, releases }: Context, event: Of<'joins'>): void {
