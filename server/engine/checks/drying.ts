@@ -70,6 +70,9 @@ const touches = (entry: Entry, ends: readonly number[], line: number): boolean =
 function closes(entry: Entry, line: number): boolean {
   const { ends } = entry.before.graph.parts[line]!;
   if (ends.some((end) => isJoined(entry.after, end) && !isJoined(entry.before, end))) return true;
+  // A torch at an end matters now, though the joint may wait for its neighbour.
+  const hot = entry.events.some((event) => event.type === 'joins' && event.torch && touches(entry, event.ends, line));
+  if (hot && entry.before.parts[line]!.wet !== null) return true;
   return entry.events.some(
     (event) =>
       (event.type === 'pressurises' || event.type === 'evacuates') &&

@@ -2,6 +2,7 @@ import type { Check } from './define';
 import { accumulatorKept } from './rules/accumulator-kept';
 import { adjustedBeforeRunning } from './rules/adjusted-before-running';
 import { adjustedInCold } from './rules/adjusted-in-cold';
+import { adjustedThenRecovered } from './rules/adjusted-then-recovered';
 import { airflowNotProved } from './rules/airflow-not-proved';
 import { brazingFlowRange } from './rules/brazing-flow';
 import { brazingWithoutNitrogen } from './rules/brazing-without-nitrogen';
@@ -10,6 +11,8 @@ import { burntCompressorKept } from './rules/burnt-compressor-kept';
 import { chargeIntoGas } from './rules/charge-into-gas';
 import { chargeStillIn } from './rules/charge-still-in';
 import { chargedAfterStart } from './rules/charged-after-start';
+import { circuitIncomplete } from './rules/circuit-incomplete';
+import { closedOnMadeJoint } from './rules/closed-on-made-joint';
 import { closureLeftIn } from './rules/closure-left-in';
 import { compressorWithoutRefrigerant } from './rules/compressor-without-refrigerant';
 import { conversionNotCarriedThrough } from './rules/conversion-not-carried-through';
@@ -40,6 +43,7 @@ import { openUnderPressure } from './rules/open-under-pressure';
 import { partNotAsStated } from './rules/part-not-as-stated';
 import { powerNotRestored } from './rules/power-not-restored';
 import { pressureAboveRating } from './rules/pressure-above-rating';
+import { pumpDownInVain } from './rules/pump-down-in-vain';
 import { pumpOntoPressure } from './rules/pump-onto-pressure';
 import { readWhileStanding } from './rules/read-while-standing';
 import { recordMissing } from './rules/record-missing';
@@ -53,6 +57,7 @@ import { suctionDrierMissing } from './rules/suction-drier-missing';
 import { torchHazard } from './rules/torch-hazard';
 import { vacuumBrokenWithAir } from './rules/vacuum-broken-with-air';
 import { valveLeftShut } from './rules/valve-left-shut';
+import { valveWithoutPower } from './rules/valve-without-power';
 import { valvesOpenedEarly } from './rules/valves-opened-early';
 import { wayBackUnsafe } from './rules/way-back-unsafe';
 import { workWithoutLockOut } from './rules/work-without-lock-out';
@@ -66,7 +71,9 @@ export const orderChecks: readonly Check[] = [
   openUnderPressure,
   refrigerantVented,
   chargeStillIn,
+  pumpDownInVain,
   sectionNotRecovered,
+  valveWithoutPower,
   recoveryTooShallow,
   notProvedZero,
   torchHazard,
@@ -74,6 +81,7 @@ export const orderChecks: readonly Check[] = [
   brazingWithoutNitrogen,
   brazingFlowRange,
   closureLeftIn,
+  closedOnMadeJoint,
   oldFlareReused,
   jointLeftOpen,
   notPressureTested,
@@ -88,6 +96,7 @@ export const orderChecks: readonly Check[] = [
   valvesOpenedEarly,
   noFieldDrier,
   partNotAsStated,
+  circuitIncomplete,
   drierNotRenewed,
   drierBeforeFlush,
   drierOpenLong,
@@ -104,6 +113,7 @@ export const orderChecks: readonly Check[] = [
   chargedAfterStart,
   readWhileStanding,
   adjustedBeforeRunning,
+  adjustedThenRecovered,
   wrongChargeTarget,
   adjustedInCold,
   heaterTooShort,

@@ -91,10 +91,15 @@ export type Event =
   | { readonly type: 'reads'; readonly of: readonly string[] }
   /** Swabs pulled through a line; `blocked` are the ends that none gets through. */
   | { readonly type: 'swabs'; readonly line: number; readonly blocked: readonly number[] }
+  /** The charge is drawn into condenser or receiver by the compressor. */
+  | { readonly type: 'pumps-down' }
+  /** Driven valves that were to open and had neither power nor a tool. */
+  | { readonly type: 'lacks-power'; readonly parts: readonly number[] }
   | { readonly type: 'powers'; readonly to: 'on' | 'controls' | 'locked-out' }
   | { readonly type: 'mounts'; readonly parts: readonly number[] }
   | { readonly type: 'unmounts'; readonly parts: readonly number[] }
-  | { readonly type: 'no-effect'; readonly why: string };
+  /** `grave` where it meets nothing at all of what it names. */
+  | { readonly type: 'no-effect'; readonly why: string; readonly grave?: true };
 
 /** Solvent or nitrogen that goes through an open line. */
 export interface Flow {

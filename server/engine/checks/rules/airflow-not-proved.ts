@@ -11,7 +11,7 @@ export const airflowNotProved = defineCheck({
   reads: 'state',
   ground: 'published',
   meaning:
-    'The charge is trimmed by a temperature reading and no step before proves the airflow or reads the temperature split. With a fixed orifice, where the target hangs on the air, the finding is a warning.',
+    'The charge is trimmed by a temperature reading and no step before proves the airflow or reads the temperature split. With a fixed orifice, where the target hangs on the air, the finding is a warning; so it is where the airflow is proved afterwards, or while no fan has power.',
   why: 'A dirty filter reads like a wrong charge, and refrigerant is let in or out for it.',
   source: 'state energy code, field verification RA3.2: airflow before charge (handbook 9.2)',
   wrong: {
@@ -23,6 +23,33 @@ export const airflowNotProved = defineCheck({
     ],
   },
   right: { base: 'split' },
+  plan(whole) {
+    const proofs = whole.entries.filter((entry) =>
+      [...entry.after.marks].some(([mark, cause]) => cause === entry.cause && mark.startsWith('prove-airflow')),
+    );
+    for (const proof of proofs) {
+      const at = whole.entries.indexOf(proof);
+      const adjusted = whole.entries
+        .slice(0, at)
+        .find((entry) => entry.events.some((event) => event.type === 'adjusts' && event.what === 'charge'));
+      if (proof.before.power !== 'on')
+        whole.report(proof, {
+          message: (say) =>
+            `No fan has power here, since ${say.step(proof.before.powerBy)}: the airflow is proved when the power is back.`,
+          severity: 'warning',
+          root: 'power',
+          related: [{ cause: proof.before.powerBy, message: 'the power went off here' }],
+        });
+      else if (adjusted && proofs[0] === proof)
+        whole.report(proof, {
+          message: (say) =>
+            `The airflow is proved only after ${say.step(adjusted.cause)} has judged the charge by it: prove it before.`,
+          severity: 'warning',
+          root: 'late',
+          related: [{ cause: adjusted.cause, message: 'the charge is judged here' }],
+        });
+    }
+  },
   step(here) {
     const event = here.events('adjusts').find((each) => each.what === 'charge' && typeof each.to !== 'string');
     if (!event || here.per) return;

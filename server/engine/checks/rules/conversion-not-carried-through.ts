@@ -61,6 +61,17 @@ function controls(whole: Whole, after: string): void {
     (part) => part.kind.kind === 'evaporator-pressure-regulator' && touched(whole.plan.graph, part.index),
   );
   const start = whole.entries[firstStart(whole.entries)];
+  const set = whole.entries.find((entry) =>
+    [...entry.after.marks].some(([mark, cause]) => cause === entry.cause && mark.startsWith('reset ')),
+  );
+  if (start && set && whole.entries.indexOf(set) > whole.entries.indexOf(start))
+    whole.report(set, {
+      message: (say) =>
+        `The controls are set for ${after} only after ${say.step(start.cause)} has started the machine: set them before.`,
+      slot: 'what',
+      root: 'late',
+      related: [{ cause: start.cause, message: 'the machine starts here' }],
+    });
   if (!regulator || !start || marked(whole.entries.at(-1), /^reset /)) return;
   whole.report(start, {
     message: `${regulator.name} and the pressure controls still stand at the pressures of the old refrigerant when the system starts.`,

@@ -1,3 +1,4 @@
+import type { Graph, Part } from '../../circuit/graph';
 import { defineCheck } from '../define';
 import { isDrier, touched } from '../plant';
 
@@ -30,7 +31,7 @@ export const drierNotRenewed = defineCheck({
     const driers = graph.parts.filter((part) => isDrier(part) && touched(graph, part.index));
     for (const drier of driers) {
       // A suction drier of a burnout has a rule of its own; the liquid drier is what must be new.
-      if (!drier.highSide && driers.length > 1) continue;
+      if (inSuction(graph, drier) && driers.length > 1) continue;
       const state = last.after.parts[drier.index]!;
       if (state.mounted === 'none' || state.renewed !== null) continue;
       const opening = whole.entries.find(
@@ -50,3 +51,8 @@ export const drierNotRenewed = defineCheck({
     }
   },
 });
+
+/** Whether no coil stands behind a drier on the way back to the compressor. */
+const inSuction = (graph: Graph, drier: Part): boolean =>
+  !drier.highSide &&
+  !graph.parts.some((part) => part.circuit === drier.circuit && part.index > drier.index && part.kind.group === 'coil');

@@ -1,5 +1,6 @@
 import { hasGap } from '../../circuit/spaces';
-import { defineCheck } from '../define';
+import type { Flow } from '../../steps/events';
+import { defineCheck, type Here } from '../define';
 import { endName } from '../plant';
 
 /** Solvent or nitrogen let into a line from which nothing gets out. */
@@ -12,7 +13,7 @@ export const flushNoOutlet = defineCheck({
   ground: 'practice',
   yieldsTo: ['flush-before-recovery', 'line-not-disconnected'],
   meaning:
-    'What is let in at one end of the line finds no open end: the far end is capped, plugged or pinched, or the end that it should go in at is shut.',
+    'What is let in at one end of the line finds no open end: the far end is capped, plugged or pinched, or the end that it should go in at is shut. Nitrogen for a line that is still joined, or joined again, is a warning.',
   why: 'The line fills to the pressure of the bottle; a cap flies off, or solvent sprays back at whoever takes the hose off.',
   source: 'common practice (handbook 5.2, 5.3)',
   wrong: {
@@ -37,7 +38,12 @@ export const flushNoOutlet = defineCheck({
         const { joint } = graph.ends[end]!;
         return joint < 0 || hasGap(plant, joint);
       });
-      if (!free || (flow.outlets.length > 0 && flow.inletOpen)) continue;
+      if (flow.outlets.length > 0 && (flow.inletOpen || !free)) continue;
+      if (!free) {
+        // Solvent in a line that is still joined, and a circuit that nobody has opened yet, have checks of their own.
+        if (flow.medium === 'nitrogen' && plant.parts[flow.line]!.opened !== null) sayJoined(here, flow);
+        continue;
+      }
       const shut = part.ends.filter((end) => plant.ends[end]!.closure?.opening === null);
       const gone = plant.parts[flow.line]!.mounted === 'none';
       here.report({
@@ -53,3 +59,24 @@ export const flushNoOutlet = defineCheck({
     }
   },
 });
+
+/** Nitrogen for a line that hangs in the circuit: it gets in nowhere, or out nowhere. */
+function sayJoined(here: Here, flow: Flow): void {
+  const { graph } = here.before;
+  const joined = graph.parts[flow.line]!.ends.filter((end) => {
+    const { joint } = graph.ends[end]!;
+    return joint >= 0 && !hasGap(here.before, joint);
+  });
+  here.report({
+    message: (say) =>
+      `${say.part(flow.line)} is joined at ${joined.map((end) => endName(graph, end)).join(' and ')}, so that nothing can be blown through it here: do it while both ends are open.`,
+    slot: 'what',
+    severity: 'warning',
+    root: `${flow.line}`,
+    concerns: [flow.line],
+    related: joined.flatMap((end) => {
+      const by = here.before.parts[graph.ends[end]!.part]!.setBy;
+      return by ? [{ cause: by, message: 'it was set here' }] : [];
+    }),
+  });
+}

@@ -1,4 +1,6 @@
+import { type Entry, roundsOf } from '../../walk/walk';
 import { defineCheck } from '../define';
+import { repeatAround } from '../plant';
 import { edits } from '../support';
 
 /** One flush on top of another with no purge between them. */
@@ -21,6 +23,26 @@ export const flushNotPurged = defineCheck({
     ],
   },
   right: { base: 'split' },
+  plan(whole) {
+    // The walk goes once through rounds that may be one: the next one would find the solvent of this one.
+    for (const entry of whole.entries) {
+      const repeat = repeatAround(entry);
+      if (!repeat || roundsOf(repeat).least > 1 || roundsOf(repeat).most < 2) continue;
+      const same = whole.entries.filter((each) => repeatAround(each) === repeat);
+      const left = entry.events.flatMap((event) =>
+        event.type === 'flows' && event.medium === 'solvent' && !same.some((each) => purges(each, event.line))
+          ? [event.line]
+          : [],
+      );
+      if (left.length === 0) continue;
+      whole.report(entry, {
+        message: (say) =>
+          `No round purges ${say.parts(left)}: a second one sends its solvent in on top of the first. Purge in each round.`,
+        slot: 'what',
+        concerns: left,
+      });
+    }
+  },
   step(here) {
     const over = here
       .events('flows')
@@ -48,3 +70,11 @@ export const flushNotPurged = defineCheck({
     });
   },
 });
+
+const purges = (entry: Entry, line: number): boolean =>
+  entry.events.some(
+    (event) =>
+      event.type === 'flows' &&
+      event.medium === 'nitrogen' &&
+      (event.line === line || event.outlets.some((outlet) => outlet.chain.includes(line))),
+  );

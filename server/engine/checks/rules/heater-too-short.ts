@@ -18,7 +18,7 @@ export const heaterTooShort = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'A compressor with a sump of oil is started after a new charge, and its heater had power for less than 12 hours before.',
+    'A compressor with a sump of oil is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start.',
   why: 'Liquid in the cold oil boils at the start, foams the oil out and breaks bearings and valves.',
   source: 'at least 12 to 24 h before the start: common practice (handbook 13.1)',
   wrong: {
@@ -33,6 +33,19 @@ export const heaterTooShort = defineCheck({
     const at = firstStart(whole.entries);
     const entry = whole.entries[at];
     if (!entry) return;
+    for (const late of whole.entries.slice(at + 1))
+      if (
+        late.after.marks.get('energise controls') === late.cause &&
+        late.before.running &&
+        timeOf(late, 'time') >= 3600
+      )
+        whole.report(late, {
+          message: (say) =>
+            `The heater gets its ${show(exactly('time', timeOf(late, 'time')))} after ${say.step(entry.cause)} has started the machine: give the controls power before.`,
+          slot: 'what',
+          root: 'late',
+          related: [{ cause: entry.cause, message: 'the machine starts here' }],
+        });
     let off = -1;
     whole.entries.slice(0, at).forEach((each, k) => {
       if (each.after.power === 'locked-out') off = k;

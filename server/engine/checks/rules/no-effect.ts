@@ -17,7 +17,7 @@ export const noEffect = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'What the step does is done already, or there is nothing for it to act on. Nitrogen breaks, extra tests and repeated evacuations are never meant; a test before anything was opened is.',
+    'What the step does is done already, or there is nothing for it to act on. Nitrogen breaks, extra tests and repeated evacuations are never meant; a test before anything was opened is. A flush or a purge that meets no line is a warning.',
   why: 'Often a sign that the step stands in the wrong place, or names the wrong part.',
   source: 'common practice',
   wrong: {
@@ -30,6 +30,7 @@ export const noEffect = defineCheck({
     if (!event || (never.has(here.step.word.word) && !idle(here))) return;
     here.report({
       message: `This changes nothing: ${event.why}.`,
+      ...(event.grave && { severity: 'warning' as const }),
       fixes: [{ title: 'Take the step out', edits: (mend) => edits(mend.remove(here.step)) }],
     });
   },

@@ -23,7 +23,9 @@ export const blowOut = verb({
     'Blows loose oil and dirt out of each line with nitrogen, one line at a time. Before any solvent it leaves the line dry.',
   example: 'blow-out each kept line at 50 psig for 30 s into container',
   perform(values, act) {
-    for (const index of act.parts(values.what)) {
+    const lines = act.parts(values.what);
+    if (lines.length === 0) act.emit({ type: 'no-effect', why: 'the circuit has no such line', grave: true });
+    for (const index of lines) {
       const line = act.draft.graph.parts[index]!;
       act.emit(
         follow(act, {

@@ -1,5 +1,6 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
+import { mark } from '../acts';
 import { isWaterValve, oldUnitStands, ownValveEnds, unitValveEnds, waterValves } from '../valves';
 import { verb } from '../verb';
 
@@ -20,7 +21,10 @@ export const closeValves = verb({
         act.draft.set({ bypassed: new Map([...act.draft.now().bypassed, [target.thing, act.cause]]) });
       }
       if (target.selector.noun === 'service-valves') {
-        if (oldUnitStands(act)) done++;
+        if (oldUnitStands(act)) {
+          done++;
+          mark(act, 'close service-valves');
+        }
         for (const end of unitValveEnds(act)) {
           if (act.draft.end(end).valve === 'open') done++;
           act.draft.setEnd(end, { valve: 'shut' });

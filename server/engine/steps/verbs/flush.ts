@@ -23,7 +23,9 @@ export const flush = verb({
     'Sends a shot of solvent through each line, one line at a time, never in series. Whatever it reaches is wet until the final purge.',
   example: 'flush each kept line into container',
   perform(values, act) {
-    for (const index of act.parts(values.what)) {
+    const lines = act.parts(values.what);
+    if (lines.length === 0) act.emit({ type: 'no-effect', why: 'the circuit has no such line', grave: true });
+    for (const index of lines) {
       const line = act.draft.graph.parts[index]!;
       const flow = follow(act, {
         medium: 'solvent',

@@ -21,6 +21,7 @@ export const open = verb({
   example: 'open sol-1, sol-2 by magnet',
   perform(values, act) {
     let done = 0;
+    const dead: number[] = [];
     for (const target of act.targets(values.what)) {
       const { noun } = target.selector;
       if (target.thing !== null && isWaterValve(target.thing)) {
@@ -50,6 +51,10 @@ export const open = verb({
         const part = act.draft.graph.parts[index]!;
         const state = act.draft.part(index);
         if (state.mounted === 'none') continue;
+        if (part.kind.shuts === 'driven' && values.by === undefined && act.draft.now().power === 'locked-out') {
+          dead.push(index);
+          continue;
+        }
         if (part.kind.shuts) {
           if (state.position !== 'open' || state.heldBy !== (values.by ?? null)) done++;
           const { ends, joints } = act.draft.graph;
@@ -70,7 +75,8 @@ export const open = verb({
         }
       }
     }
-    if (done === 0) act.emit({ type: 'no-effect', why: 'what it opens stands open already' });
+    if (dead.length > 0) act.emit({ type: 'lacks-power', parts: dead });
+    else if (done === 0) act.emit({ type: 'no-effect', why: 'what it opens stands open already' });
   },
   say: (values, speech) => ({ sentence: `Open ${speech.parts(values.what)}${values.by ? ` by ${values.by}` : ''}` }),
 });

@@ -20,6 +20,7 @@ export const pumpDown = verb({
   example: 'pump-down system into receiver to 0 psig',
   perform(_values, act) {
     if (!act.draft.now().running) act.emit({ type: 'no-effect', why: 'the compressor does not run' });
+    act.emit({ type: 'pumps-down' });
     mark(act, 'pump-down');
   },
   say: (values, speech) => ({

@@ -23,7 +23,9 @@ export const purge = verb({
     'Drives solvent out of each line with nitrogen, one line at a time. At the common 100 psig and ten volume changes, or for half an hour, it leaves the line dry.',
   example: 'purge each kept line at 100 psig for 60 s into container',
   perform(values, act) {
-    for (const index of act.parts(values.what)) {
+    const lines = act.parts(values.what);
+    if (lines.length === 0) act.emit({ type: 'no-effect', why: 'the circuit has no such line', grave: true });
+    for (const index of lines) {
       const line = act.draft.graph.parts[index]!;
       const flow = follow(act, {
         medium: 'nitrogen',
