@@ -122,8 +122,9 @@ export function figureRuling({ edit, before: { plan } }: Scene): Ruling | null {
       return now <= 5 * psi
         ? harmless('A break at 0 to 3 psig, near enough (6.3, 8.2).')
         : unclear('A break at a higher pressure.');
-    case 'change-oil':
     case 'add-oil':
+      return unclear('How much the lines want is for the maker.');
+    case 'change-oil':
       if (kind !== 'volume') return unclear('A share.');
       return now > was * 1.5
         ? harmful("More than the compressor's charge of oil.", /\boil\b/)

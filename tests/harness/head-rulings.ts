@@ -115,6 +115,7 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
       );
     }
     case 'solvent dropped':
+      if ((plan.bring ?? []).some((item) => item.word === 'solvent')) return unclear('The list of stock names one.');
       return uses(/^(?:[\w-]+: )?(flush|back-flush|bench-flush)/m)
         ? harmful('Flushed with nothing named (language: needs).', /flush|follows/)
         : harmless('Nothing is flushed.');
@@ -227,6 +228,8 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
       return unclear('It can be measured on the job; until then nothing is reckoned from it.');
     case 'certificate dropped': {
       const others = edit.source.split('\n').filter((line, k) => k !== edit.touched[0] && /certified /.test(line));
+      if (/^R-(744|717|290|600a|1270)$/.test(after(plan)))
+        return unclear('No certificate is asked for this refrigerant (2.2).');
       return others.length > 0
         ? unclear('Another of the crew holds one.')
         : harmful('A crew is stated and no one of it is certified (2.2).', /recover|crew/);

@@ -33,6 +33,7 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
     return harmful('The lock-out switches the heater off again (13.1: 12 h and more).', /start|energise|lock-out/);
   if (is(/^(open|evacuate|decay-test|release|pressure-test)/, /^restore power/))
     return unclear('Whether the machine that gets its power back stands shut off with its charge.');
+  if (is(/^install .*with clamp/, /^recover/)) return unclear('It may be reached otherwise.');
   if (is(/^wrap/, torch)) return harmful('The torch comes before the wet rags (13.1 braze).', /wrap|install|connect/);
   if (is(torch, /^unwrap/))
     return harmful('The rags are off before the torch is lit (13.1 braze).', /wrap|install|connect/);

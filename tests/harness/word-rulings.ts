@@ -13,15 +13,17 @@ export function wordRuling({ edit, before, after }: Scene): Ruling | null {
   const step = edit.steps[edit.at];
   if (!step) return null;
   const names = (noun: string): boolean => before.plan.graph.named.has(noun);
+  const pointed =
+    pointedTo(step.label, edit.source) || before.plan.departures.some((departure) => departure.label === step.label);
   switch (edit.operator) {
     case 'delete':
-      return pointedTo(step.label, edit.source)
+      return pointed
         ? harmful('Something points to a step that is gone (language: labels).', new RegExp(`\\b${step.label}\\b`))
         : null;
     case 'duplicate':
       return step.label ? harmful('Two steps of one name: nobody can say which one is meant (language).') : null;
     case 'drop label':
-      return pointedTo(step.label, edit.source)
+      return pointed
         ? harmful('Something points to a name that is gone (language: labels).', new RegExp(`\\b${step.label}\\b`))
         : harmless('A name that nothing points to is only a name.');
     case 'misspell verb':

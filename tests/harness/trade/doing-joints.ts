@@ -224,7 +224,13 @@ export function joining(
         for (const end of endsMeant(plant, part, which)) {
           const joint = plant.graph.ends[end]!.joint;
           const inFitting = plant.ends[end]!.made && joint >= 0 && !plant.jointOpen(joint);
-          if (inFitting && verb !== 'pinch-off' && verb !== 'cap' && isLine(plant.graph.parts[part]!.kind))
+          // Before anything is opened the step only does nothing; once it is closed again it spoils what was made.
+          if (
+            inFitting &&
+            plant.parts[part]!.opened &&
+            !/^(pinch-off|cap)$/.test(verb) &&
+            isLine(plant.graph.parts[part]!.kind)
+          )
             run.report('not-there', `${verb} ${run.name(part)}`, [part]);
           if (inFitting) continue;
           if (verb !== 'flare') plant.ends[end]!.closure = closures[verb]!;
