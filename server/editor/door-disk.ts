@@ -2,9 +2,8 @@ import { open, readdir, realpath } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { Door } from './door';
+import { passedBy } from './protocol';
 
-/** Folders that hold no plans of the shop's own, and names that begin with a dot, are not walked. */
-const passedBy = new Set(['node_modules']);
 /** A workspace with more folders or files than this is walked so far and no further. */
 const mostFolders = 20_000;
 const mostFiles = 10_000;
@@ -42,7 +41,7 @@ async function real(uri: string): Promise<string | undefined> {
   }
 }
 
-/** Lists plan files below a folder; links are not followed, so the walk ends and stays inside. */
+/** Lists plan files below a folder; names that begin with a dot are passed by, and links are not followed, so the walk ends and stays inside. */
 async function walk(root: string, start: string, found: string[], folderUri: string): Promise<void> {
   const waiting = [start];
   let walked = 0;

@@ -1,4 +1,5 @@
 import { type InlayHint, MarkupKind } from 'vscode-languageserver';
+import { ownSystem } from '../../engine/plan/own-system';
 import { showFigure } from '../../engine/takeoff/show-figure';
 import { boundView } from '../asking';
 import type { PlanView } from '../engine';
@@ -30,12 +31,13 @@ export const inlayHints: Feature = {
             if (bound.place === 'file') return bound.word?.word === 'plan' ? planOf(snapshot, path, bound) : undefined;
             if (around === null) return undefined;
             const { atmosphere } = around.plan.site;
+            const system = ownSystem(around.plan.head);
             const end = at + headEnd(bound.item);
             if (end >= from && end <= to) {
               for (const { before, behind, figure } of hintsOf(around, bound)) {
                 found.push({
                   position: document.lines.positionAt(end),
-                  label: `${before}${showFigure(figure, { atmosphere })}${behind}`,
+                  label: `${before}${showFigure(figure, { atmosphere, system })}${behind}`,
                   paddingLeft: true,
                   tooltip: { kind: MarkupKind.Markdown, value: figurePage(figure, atmosphere) },
                 });

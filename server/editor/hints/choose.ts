@@ -46,6 +46,13 @@ const atStock: ReadonlyMap<string, Wording> = new Map([
   ['oil-in-all', of('to fill in')],
 ]);
 
+/** Figures of a line, at the height that it climbs. */
+const atRise: ReadonlyMap<string, Wording> = new Map([
+  ['double-riser-number', of('', 'oil return ')],
+  ['riser-flooding-number', of('', 'oil return ')],
+  ['subcooling-left', of('subcooling left')],
+]);
+
 export interface Hint extends Wording {
   readonly figure: Figure;
 }
@@ -89,6 +96,13 @@ export function hintsOf(view: PlanView, bound: Bound): readonly Hint[] {
       [...view.takeOff.totals, ...steps].filter((figure) => figure.subject === name),
       atStock,
     ).slice(0, 1);
+  }
+  if (bound.place === 'part' && bound.word?.word === 'rise') {
+    const part = view.plan.partStatements.findIndex((each) => each.block.includes(bound));
+    // Of a double riser the small pipe alone comes first: it is what works at the least load.
+    const figures = view.takeOff.lines.find((line) => line.part === view.plan.graph.parts[part]?.name)?.figures ?? [];
+    const first = figures.find((figure) => atRise.has(figure.name));
+    return first ? chosen([first], atRise) : [];
   }
   const bringsSteps = bound.place === 'plan' && (bound.word?.word === 'follows' || bound.word?.word === 'steps');
   return bringsSteps ? chosen(view.takeOff.totals, atJob) : [];

@@ -1,4 +1,5 @@
-import { type Refrigerant, refrigerantNamed, trustWord } from '../properties';
+import { meantRefrigerant } from '../plan/refrigerants';
+import { type Refrigerant, refrigerantNamed, trustWord, whyLeftOut } from '../properties';
 import { between, type Kind, kindInWords, type Quantity, standardAtmosphere } from '../quantity';
 import type { Confidence, Input } from './figure';
 import type { Given } from './given';
@@ -43,10 +44,17 @@ const outside = (spec: InputSpec, quantity: Quantity, given: Given, context: Con
   return `The ${spec.title} of ${shown} lies outside ${say(least)} to ${say(most)}, for which this relation holds.`;
 };
 
+/** That a refrigerant has no table, and which was most likely meant. */
+function noTable(name: string): string {
+  const meant = meantRefrigerant(name);
+  const such = meant !== undefined && meant !== name && refrigerantNamed(meant) ? `; perhaps ${meant} is meant` : '';
+  return `There is no property table for ${name}${whyLeftOut(name) === undefined ? such : ''}.`;
+}
+
 const bindOne = (spec: InputSpec, given: Given, context: Context): Bound | { readonly refused: string } => {
   if (spec.kind === 'refrigerant') {
     const found = refrigerantNamed(given.shown);
-    return found ?? { refused: `There is no property table for ${given.shown}.` };
+    return found ?? { refused: noTable(given.shown) };
   }
   if (isNamed(spec.kind)) return given.shown;
   const quantity = given.quantity!;

@@ -17,8 +17,16 @@ export interface LineFigures {
   readonly figures: readonly Figure[];
 }
 
-/** The figures of each line of a plan, in the order of the circuit. */
+const known = new WeakMap<Plan['head'], readonly LineFigures[]>();
+
+/** The figures of each line of a plan, in the order of the circuit. They do not hang on its steps. */
 export function figuresOfLines(plan: Plan): readonly LineFigures[] {
+  let found = known.get(plan.head);
+  if (!found) known.set(plan.head, (found = ofLines(plan)));
+  return found;
+}
+
+function ofLines(plan: Plan): readonly LineFigures[] {
   const options = optionsOf(plan);
   const told = new Set<string>();
   return linesOf(plan).map((part) => ({
