@@ -1,4 +1,5 @@
 import { Option } from 'commander';
+import { meantRefrigerant } from '../../engine/plan/refrigerants';
 import * as saturation from '../../engine/properties';
 import { type Refrigerant, refrigerantNamed, refrigerantNames, trustIn, whyLeftOut } from '../../engine/properties';
 import { exactly, isProblem, nearest, readLiteral, type ShowOptions, show, toQuantity } from '../../engine/quantity';
@@ -50,7 +51,8 @@ function refrigerantOf(name: string): Refrigerant {
   if (refrigerant) return refrigerant;
   const why = whyLeftOut(name);
   if (why !== undefined) throw new Trouble(`There is no table of ${name}: ${why}`);
-  const near = nearest(name, refrigerantNames);
+  const meant = meantRefrigerant(name);
+  const near = meant !== undefined && refrigerantNamed(meant) ? meant : nearest(name, refrigerantNames);
   throw new Trouble(`There is no refrigerant "${name}" in the tables${near ? `; perhaps "${near}" is meant` : ''}.`);
 }
 
