@@ -45,7 +45,7 @@ export function checkSteps(view: PlanView): readonly Finding[] {
 /** What words and single walked steps give rise to, in the order of the steps. */
 function stepRaws(view: PlanView): Raw[] {
   const raws = [...wordRaws(view.plan)];
-  for (const entry of view.walk.entries) for (const raw of rawsOf(view.plan, entry)) raws.push(raw);
+  for (const raw of entryRaws(view)) raws.push(raw);
   return raws;
 }
 
@@ -98,24 +98,29 @@ function wordRawsIn(plan: Plan, step: Step): readonly Raw[] {
 /** The checks that look at single steps: most steps are nothing to most of them, so all share one view of the step. */
 const stepChecks = checks.filter((each) => each.step !== undefined);
 
-function rawsOf(plan: Plan, entry: Entry): readonly Raw[] {
-  const known = ofEntry.get(entry);
-  if (known?.head === plan.head) return known.raws;
-  let raws: Raw[] | null = null;
-  let current = stepChecks[0]!;
-  const here = hereOf(plan, entry, (report) => {
-    const { step } = entry.slot;
-    const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
-    raws ??= [];
-    raws.push({ check: current, report, file: step.file, bound: step.bound, span, entry });
-  });
-  for (const each of stepChecks) {
-    current = each;
-    each.step!(here);
+/**
+ * What is found at single steps, in the order of the steps. Steps that are new are looked at by one check after the other,
+ * not one step after the other: a check that stays at work is many times faster than a hundred that take turns.
+ */
+function entryRaws({ plan, walk }: PlanView): readonly Raw[] {
+  const fresh = walk.entries.filter((entry) => ofEntry.get(entry)?.head !== plan.head);
+  if (fresh.length > 0) {
+    const found: Raw[][] = [];
+    let current = stepChecks[0]!;
+    const heres = fresh.map((entry, at) =>
+      hereOf(plan, entry, (report) => {
+        const { step } = entry.slot;
+        const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
+        (found[at] ??= []).push({ check: current, report, file: step.file, bound: step.bound, span, entry });
+      }),
+    );
+    for (const each of stepChecks) {
+      current = each;
+      for (const here of heres) each.step!(here);
+    }
+    fresh.forEach((entry, at) => void ofEntry.set(entry, { head: plan.head, raws: found[at] ?? none }));
   }
-  const found = raws ?? none;
-  ofEntry.set(entry, { head: plan.head, raws: found });
-  return found;
+  return walk.entries.flatMap((entry) => ofEntry.get(entry)!.raws);
 }
 
 const noEvents: readonly never[] = [];

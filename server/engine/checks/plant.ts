@@ -99,9 +99,17 @@ export function flowsBothWays(graph: Graph, part: Part): boolean {
   });
 }
 
+/** Whether two plants differ in nothing that opens and shuts a way: seen at once, for most steps. */
+const standAlike = (one: Plant, other: Plant): boolean =>
+  one.ends === other.ends &&
+  one.power === other.power &&
+  one.parts.every(
+    (part, at) => part.position === other.parts[at]!.position && part.mounted === other.parts[at]!.mounted,
+  );
+
 /** A section that a step lets refrigerant into by a valve, as it stood before: what was shut off from the charge until then. */
 export function sectionsLetIn(before: Plant, after: Plant): readonly Space[] {
-  if (before === after || spaces(before) === spaces(after)) return [];
+  if (before === after || standAlike(before, after) || spaces(before) === spaces(after)) return [];
   return spaces(before).filter((space) => {
     if (space.openings.length > 0 || heldBy(before, space).gas === 'refrigerant' || onlyDriers(before, space))
       return false;

@@ -39,13 +39,13 @@ export const impossibleLevel = defineCheck({
       here.report({ message: found.message, slot, root: here.step });
       return;
     }
-    const air = gauge(here.plan, atmosphere);
+    const air = (): string => gauge(here.plan, atmosphere);
     for (const event of [...here.events('flows'), ...here.events('pressurises')]) {
       // A vacuum is broken to 0 psig, or a little below it.
       const broken = event.type === 'pressurises' && event.purpose === 'break';
       if (event.level === null || event.level > atmosphere + (broken ? -zero : zero)) continue;
       here.report({
-        message: `${gauge(here.plan, event.level)} is not above the atmosphere (${air}) and drives nothing: state a pressure above it.`,
+        message: `${gauge(here.plan, event.level)} is not above the atmosphere (${air()}) and drives nothing: state a pressure above it.`,
         slot: 'level',
         root: here.step,
       });
@@ -54,7 +54,7 @@ export const impossibleLevel = defineCheck({
     for (const event of here.events('evacuates')) {
       if (event.level < atmosphere - zero) continue;
       here.report({
-        message: `${gauge(here.plan, event.level)} is no vacuum: it is not below the atmosphere (${air}). A level such as 500 micron belongs here.`,
+        message: `${gauge(here.plan, event.level)} is no vacuum: it is not below the atmosphere (${air()}). A level such as 500 micron belongs here.`,
         slot: 'level',
         root: here.step,
       });
