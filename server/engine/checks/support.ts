@@ -1,7 +1,9 @@
 import type { Edit } from '../finding';
+import { lawOf } from '../plan/law';
 import type { Plan } from '../plan/plan';
 import type { Name } from '../plan/terms';
 import { exactly, type Kind, type Quantity, show } from '../quantity';
+import { citations, type LawMatter } from '../reference/jurisdictions';
 
 /** What many checks say alike. */
 
@@ -36,3 +38,6 @@ function* namesOf(value: unknown): Generator<Name> {
 
 /** Law differs from place to place; every finding that rests on it says so. */
 export const authority = 'local code and the authority come first';
+
+/** What a finding rests on under the law of the site, to stand at the end of its sentence: " (40 CFR 82.154); local code …". */
+export const underLaw = (plan: Plan, matter: LawMatter): string => ` (${citations[lawOf(plan)][matter]}); ${authority}`;

@@ -8,6 +8,18 @@ export type Law = (typeof laws)[number];
 /** Taken where a site states none, and shown as taken. */
 export const lawDefault: Law = 'US';
 
+/** What findings rest on the law for. */
+export type LawMatter =
+  | 'opening'
+  | 'machine'
+  | 'mixing'
+  | 'cylinder'
+  | 'waste'
+  | 'lockOut'
+  | 'fireWatch'
+  | 'oxygen'
+  | 'records';
+
 /**
  * What each law asks of recovery before opening, Pa absolute where it is one figure. The table of the US goes by pressure
  * class, charge and age of the machine (see `recovery-levels.ts`). EN 378-4 is from memory: 0.6 bar absolute up to 0.2 m3
@@ -46,3 +58,40 @@ export const europeanCertificates: Readonly<Record<string, CertificateRule>> = {
   'category-II': { law: 'EU', most: 3, mostSealed: 6 },
 };
 export const europeanCertificateSource = '(EU) 2015/2067 article 3, categories I and II (from memory)';
+
+/** What a finding rests on, by matter and law. Those of the EU are from memory. */
+export const citations: Readonly<Record<Law, Readonly<Record<LawMatter, string>>>> = {
+  US: {
+    opening: '40 CFR 82.154, 82.156',
+    machine: '40 CFR 82.158',
+    mixing: '40 CFR 82.154, 82.164',
+    cylinder: '49 CFR 173.301a, 180.205',
+    waste: '40 CFR 279.10, 261.31',
+    lockOut: '29 CFR 1910.147',
+    fireWatch: '29 CFR 1910.252',
+    oxygen: '29 CFR 1910.146',
+    records: '40 CFR 82.156(a)(3), 82.157',
+  },
+  EU: {
+    opening: '(EU) 2024/573 articles 4 and 8',
+    machine: '(EU) 2024/573 article 8',
+    mixing: '(EU) 2024/573 article 8',
+    cylinder: 'ADR P200',
+    waste: '2008/98/EC',
+    lockOut: '2009/104/EC annex II',
+    fireWatch: '1999/92/EC and the permit of the site',
+    oxygen: '98/24/EC',
+    records: '(EU) 2024/573 article 7',
+  },
+  elsewhere: {
+    opening: 'law of most countries',
+    machine: 'law of most countries',
+    mixing: 'law of most countries',
+    cylinder: 'rules on the carriage of dangerous goods',
+    waste: 'rules on dangerous waste',
+    lockOut: 'rules on safety at work',
+    fireWatch: 'the permit of the site',
+    oxygen: 'rules on safety at work',
+    records: 'law of most countries',
+  },
+};

@@ -1,7 +1,7 @@
 import { spacesOf } from '../../circuit/spaces';
 import { defineCheck } from '../define';
 import { aboveZero, heldBy } from '../plant';
-import { edits, gauge } from '../support';
+import { edits, gauge, underLaw } from '../support';
 
 /** Nitrogen or a vacuum pump put on a circuit whose refrigerant was never recovered. */
 export const chargeStillIn = defineCheck({
@@ -45,7 +45,7 @@ export const chargeStillIn = defineCheck({
         if (held.gas !== 'refrigerant' || !aboveZero(here.before, held)) continue;
         here.report({
           message: (say) =>
-            `${say.parts(space.parts)} still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${event.type === 'evacuates' ? 'a pump' : 'nitrogen'} is put on.`,
+            `${say.parts(space.parts)} still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${event.type === 'evacuates' ? 'a pump' : 'nitrogen'} is put on${underLaw(here.plan, 'opening')}.`,
           slot: 'what',
           root: here.before.graph,
           concerns: space.parts,

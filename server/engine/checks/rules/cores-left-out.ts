@@ -31,7 +31,7 @@ export const coresLeftOut = defineCheck({
         .find((each) => each.before.parts[part.index]!.cores === 'in' && each.after.parts[part.index]!.cores === 'out');
       if (entry)
         whole.report(entry, {
-          message: `The cores of ${part.name} come out here and are never put back.`,
+          message: `The cores of ${part.name} come out here and are never put back: fit new ones before the test.`,
           slot: 'what',
         });
     }

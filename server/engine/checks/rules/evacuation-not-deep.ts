@@ -47,7 +47,7 @@ export const evacuationNotDeep = defineCheck({
       )
         continue;
       whole.report(entry, {
-        message: `This is the last evacuation here, and ${vacuum(level)} is above the usual ${vacuum(finalLevel.quantity.high)}: go lower, or cite the sheet that asks for no more.`,
+        message: `This is the last evacuation here, and ${vacuum(level)} is above the usual ${vacuum(finalLevel.quantity.high)} (common practice; no authority): go lower, or cite the sheet that asks for no more.`,
         slot: 'level',
         root: entry.slot.step,
         fixes: [

@@ -73,7 +73,7 @@ export const figureDiffers = defineCheck({
           bound,
           bound.spans['amount'] ?? wordSpan(bound),
           {
-            message: `The step expects ${said.amount.literal.text} of ${what.text}, and the plan gives ${computed} (${figure.name.replaceAll('-', ' ')} of ${figure.subject}): mend the figure or what it rests on.`,
+            message: `The step expects ${said.amount.literal.text} of ${what.text}, and the plan gives ${computed} (${figure.name.replaceAll('-', ' ')}${/step/.test(figure.subject) ? '' : ` of ${figure.subject}`}): mend the figure or what it rests on.`,
             fixes: [
               {
                 title: `Write ${computed}`,

@@ -54,7 +54,7 @@ export const finalPurgeShort = defineCheck({
       const time = show(exactly('time', longest), { as: 's' });
       whole.report(entry, {
         message: (say) =>
-          `The last purge of ${say.part(drying.line)} gives ${count === null ? 'no known number of gas changes' : `${changes(count)} of its gas`}; ten take the solvent out, about ${time} at this setting.`,
+          `The last purge of ${say.part(drying.line)} gives ${count === null ? 'no known number of gas changes' : `${changes(count)} of its gas`}; ten take the solvent out, about ${time} at this setting (5 to 10 changes: common practice, no source).`,
         slot: entry.slot.step.spans['time'] ? 'time' : 'what',
         severity: drying.torch ? 'error' : 'warning',
         root: entry.slot.step,

@@ -32,7 +32,7 @@ export const finalPurgeWeak = defineCheck({
       const { entry, flow } = drying.purge;
       whole.report(entry, {
         message: (say) =>
-          `The last purge of ${say.part(drying.line)} is at ${flow.level === null ? 'no stated pressure' : gauge(whole.plan, flow.level)}, below the common 100 psig; it is closed still wet at ${say.step(drying.closed.cause)}.`,
+          `The last purge of ${say.part(drying.line)} is at ${flow.level === null ? 'no stated pressure' : gauge(whole.plan, flow.level)}, below the common 100 psig; it is closed still wet at ${say.step(drying.closed.cause)}: purge at 100 psig (common practice, no source), or cite the sheet that asks for less.`,
         slot: entry.slot.step.spans['level'] ? 'level' : 'what',
         severity: drying.torch ? 'error' : 'warning',
         root: entry.slot.step,

@@ -1,7 +1,7 @@
 import { spacesOf } from '../../circuit/spaces';
 import { defineCheck } from '../define';
 import { aboveZero, heldBy } from '../plant';
-import { edits, gauge } from '../support';
+import { edits, gauge, underLaw } from '../support';
 
 /** Solvent or nitrogen sent into a line that is still full of refrigerant. */
 export const flushBeforeRecovery = defineCheck({
@@ -33,7 +33,7 @@ export const flushBeforeRecovery = defineCheck({
       if (held.gas !== 'refrigerant' || !aboveZero(here.before, held)) continue;
       here.report({
         message: (say) =>
-          `${say.part(flow.line)} still holds ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${flow.medium} goes in.`,
+          `${say.part(flow.line)} still holds ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${flow.medium} goes in${underLaw(here.plan, 'opening')}.`,
         slot: 'what',
         root: held.since ?? here.before.graph,
         concerns: space.parts,

@@ -1,5 +1,5 @@
 import { defineCheck } from '../define';
-import { edits } from '../support';
+import { edits, underLaw } from '../support';
 
 /** Solvent that nothing catches at the outlet. */
 export const flushNoContainer = defineCheck({
@@ -25,7 +25,7 @@ export const flushNoContainer = defineCheck({
     if (loose.length === 0) return;
     here.report({
       message: (say) =>
-        `Solvent comes out of ${say.parts(loose.map((flow) => flow.line))} and nothing catches it: name a container at the outlet.`,
+        `Solvent comes out of ${say.parts(loose.map((flow) => flow.line))} and nothing catches it: name a container at the outlet${underLaw(here.plan, 'waste')}.`,
       slot: 'what',
       fixes: [{ title: 'Catch it in a container', edits: (mend) => edits(mend.append(here.step, ' into container')) }],
     });

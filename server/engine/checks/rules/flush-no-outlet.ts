@@ -50,7 +50,7 @@ export const flushNoOutlet = defineCheck({
         message: (say) =>
           gone
             ? `${say.part(flow.line)} is off the circuit at this step: nothing can be sent through it.`
-            : `What goes into ${say.part(flow.line)} cannot get out: ${shut.map((end) => `${endName(graph, end)} is shut by a ${plant.ends[end]!.closure!.kind}`).join(' and ') || 'both ends are closed'}.`,
+            : `What goes into ${say.part(flow.line)} cannot get out: ${shut.map((end) => `${endName(graph, end)} is shut by a ${plant.ends[end]!.closure!.kind}`).join(' and ') || 'both ends are closed'}: open it, with a container behind it.`,
         slot: 'what',
         root: `${flow.line}`,
         concerns: [flow.line],

@@ -4,7 +4,7 @@ import { exactly } from '../../quantity';
 import { minute } from '../../reference/table-units';
 import { timeOf } from '../course';
 import { defineCheck } from '../define';
-import { edits, shown } from '../support';
+import { edits, shown, underLaw } from '../support';
 
 /** 29 CFR 1910.252 asks half an hour (newer fire codes an hour); taken where the site asks for a watch and gives no time. */
 const usual = exactly('time', 30 * minute);
@@ -55,7 +55,7 @@ export const hotWorkWatchMissing = defineCheck({
     whole.report(watch ?? torch, {
       message: watch
         ? `The watch is shorter than the ${shown(least)} that the site asks after a torch.`
-        : `This is the last torch of the job, and the site asks that somebody watches for ${shown(least)} after it.`,
+        : `This is the last torch of the job, and the site asks that somebody watches for ${shown(least)} after it${underLaw(plan, 'fireWatch')}.`,
       slot: watch ? 'time' : 'what',
       related: [{ bound: asks, message: 'the site asks it here' }],
       fixes: watch ? [] : [{ title: `Then: ${line}`, edits: (mend) => edits(mend.insertAfter(torch.slot.step, line)) }],

@@ -1,6 +1,6 @@
 import { defineCheck } from '../define';
 import { burns, newFacts, unfit } from '../plant-facts';
-import { edits } from '../support';
+import { authority, edits } from '../support';
 
 /** A flammable refrigerant is let in or charged, and nobody has looked for what could light it. */
 export const ignitionSourcesUnchecked = defineCheck({
@@ -33,7 +33,7 @@ export const ignitionSourcesUnchecked = defineCheck({
     const charges = here.events('charges').some((event) => event.purpose === 'charge');
     if (!lets && !charges) return;
     here.report({
-      message: `${here.plan.system.refrigerant.after} burns (${newFacts(here.plan)?.safetyClass}), and no step before this one looks for ignition sources around the work.`,
+      message: `${here.plan.system.refrigerant.after} burns (${newFacts(here.plan)?.safetyClass}), and no step before this one looks for ignition sources around the work; ${authority}.`,
       root: 'ignition-sources',
       fixes: [
         {

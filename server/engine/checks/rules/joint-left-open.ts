@@ -44,7 +44,7 @@ export const jointLeftOpen = defineCheck({
             const { cause, ends, gone } = open;
             whole.report(entry, {
               message: (say) =>
-                `${list(whole, ends, gone)} still open when ${stage.when}: ${cause ? `${say.step(cause)} opened ${ends.length > 1 ? 'them' : 'it'}` : `${ends.length > 1 ? 'they were' : 'it was'} never made up`}.`,
+                `${list(whole, ends, gone)} still open when ${stage.when}: ${cause ? `${say.step(cause)} opened ${ends.length > 1 ? 'them' : 'it'}` : `${ends.length > 1 ? 'they were' : 'it was'} never made up`}; make ${ends.length > 1 ? 'them' : 'it'} up before.`,
               slot: 'what',
               severity: stage.severity,
               root: open.root,

@@ -1,6 +1,6 @@
 import { defineCheck } from '../define';
 import { onlyDriers } from '../plant';
-import { edits } from '../support';
+import { edits, underLaw } from '../support';
 
 /** Opened, and perhaps brazed, without having waited to see that nothing comes back. */
 export const notProvedZero = defineCheck({
@@ -42,7 +42,7 @@ export const notProvedZero = defineCheck({
           );
         whole.report(entry, {
           message: (say) =>
-            `${say.parts([event.part])} is opened without waiting to see that no pressure comes back${torch ? `, and a torch comes to it at ${say.step(torch.cause)}` : ''}: prove zero first.`,
+            `${say.parts([event.part])} is opened without waiting to see that no pressure comes back${torch ? `, and a torch comes to it at ${say.step(torch.cause)}` : ''}: prove zero first${underLaw(whole.plan, 'opening')}.`,
           slot: 'what',
           severity: torch ? 'error' : 'warning',
           root: whole.plan.head,

@@ -1,6 +1,6 @@
 import { defineCheck } from '../define';
 import { aboveZero, underPressure } from '../plant';
-import { edits, gauge } from '../support';
+import { edits, gauge, underLaw } from '../support';
 
 /** A joint undone while refrigerant or nitrogen stands behind it above the atmosphere. */
 export const openUnderPressure = defineCheck({
@@ -32,7 +32,7 @@ export const openUnderPressure = defineCheck({
       const what = held.gas === 'refrigerant' ? (held.refrigerant ?? 'refrigerant') : held.gas;
       here.report({
         message: (say) =>
-          `This opens ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${charged ? 'recover it' : 'let it down'} first.`,
+          `This opens ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${charged ? 'recover it' : 'let it down'} first${charged ? underLaw(here.plan, 'opening') : ''}.`,
         slot: 'what',
         root: held.since ?? here.before.graph,
         concerns: space.parts,

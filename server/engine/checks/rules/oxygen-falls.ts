@@ -1,6 +1,6 @@
 import { oxygenLeast } from '../../reference/nitrogen-practice';
 import { defineCheck } from '../define';
-import { shown } from '../support';
+import { authority, shown } from '../support';
 
 /** Gas let go in the work space takes the place of its air. */
 export const oxygenFalls = defineCheck({
@@ -32,7 +32,7 @@ export const oxygenFalls = defineCheck({
     const room = whole.plan.site.workSpace;
     if (!below || !figure?.quantity || !room) return;
     whole.report(below, {
-      message: `The gas that is let go down to here leaves ${shown(figure.quantity)} of oxygen in the ${room.where} (${oxygenLeast.source}): lead the outlets outdoors, or ventilate and say so in the site's line.`,
+      message: `The gas that is let go down to here leaves ${shown(figure.quantity)} of oxygen in the ${room.where} (${oxygenLeast.source}): lead the outlets outdoors, or ventilate and say so in the site's line; ${authority}.`,
       related: [{ bound: room.bound, message: 'the work space' }],
     });
   },

@@ -36,7 +36,7 @@ function look(here: Here, parts: readonly number[], level: number): void {
   if (!least || level <= least.limit * 1.005) return;
   here.report({
     message: (say) =>
-      `${gauge(here.plan, level)} reaches ${say.part(least.part)}, which bears ${gauge(here.plan, least.limit)} (${least.why}).`,
+      `${gauge(here.plan, level)} reaches ${say.part(least.part)}, which bears ${gauge(here.plan, least.limit)} (${least.why}): shut it off, or lower the pressure.`,
     slot: 'level',
     root: least.part,
     concerns: [...parts],

@@ -1,7 +1,7 @@
 import { pound } from '../../reference/table-units';
 import { marked } from '../course';
 import { defineCheck } from '../define';
-import { authority, edits } from '../support';
+import { authority, edits, underLaw } from '../support';
 
 /** From this charge on the amounts recovered must be written down (40 CFR 82.156(a)(3), from memory). */
 const recordedFrom = 5 * pound;
@@ -34,7 +34,7 @@ export const recordMissing = defineCheck({
     if (!last || !recovery || !recoverCharge || recoverCharge.quantity.low < recordedFrom) return;
     if (marked(last, /^(record|weigh)/)) return;
     whole.report(recovery, {
-      message: `What is recovered here is never written down: from 5 lb on the amounts belong on record; ${authority}.`,
+      message: `What is recovered here is never written down: from 5 lb on the amounts belong on record${underLaw(whole.plan, 'records')}.`,
       slot: 'what',
       fixes: [
         {

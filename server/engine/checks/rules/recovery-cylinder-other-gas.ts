@@ -4,6 +4,7 @@ import type { Name } from '../../plan/terms';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { cylinderFor } from '../stock';
+import { underLaw } from '../support';
 
 /** Two refrigerants in one recovery cylinder. */
 export const recoveryCylinderOtherGas = defineCheck({
@@ -43,7 +44,7 @@ export const recoveryCylinderOtherGas = defineCheck({
           // Several cylinders of a kind are kept apart by gas; with a label there is one of them.
           if (!other || gases.size <= item.number) continue;
           whole.report(entry, {
-            message: `This recovers ${refrigerant} into ${item.label ?? item.name}, which holds ${other[0]}: bring another cylinder for it.`,
+            message: `This recovers ${refrigerant} into ${item.label ?? item.name}, which holds ${other[0]}: bring another cylinder for it${underLaw(plan, 'mixing')}.`,
             slot: 'into',
             root: item,
             related:

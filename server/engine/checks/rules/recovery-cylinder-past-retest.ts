@@ -2,6 +2,7 @@ import { retestYears } from '../../reference/recovery-cylinders';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { brought, isPast, spotOf, statementOf } from '../stock';
+import { underLaw } from '../support';
 
 /** A recovery cylinder whose pressure test has run out. */
 export const recoveryCylinderPastRetest = defineCheck({
@@ -26,7 +27,7 @@ export const recoveryCylinderPastRetest = defineCheck({
       const month = retest?.values['month'] as string | undefined;
       if (!retest || !isPast(month, whole.plan.day)) continue;
       whole.reportAt(item.bound, spotOf(item), {
-        message: `${item.name} was to be retested by ${month}, and the work is on ${whole.plan.day}: bring one whose test is good.`,
+        message: `${item.name} was to be retested by ${month}, and the work is on ${whole.plan.day}: bring one whose test is good${underLaw(whole.plan, 'cylinder')}.`,
         related: item.declaration ? [{ bound: retest, file: item.declaration.file, message: 'its collar' }] : [],
       });
     }

@@ -4,7 +4,7 @@ import { named } from '../../takeoff/given';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { cylinderFor, figureOf, spotOf } from '../stock';
-import { gauge } from '../support';
+import { gauge, underLaw } from '../support';
 
 /** A cylinder that is not rated for the pressure of what goes in. */
 export const recoveryCylinderRating = defineCheck({
@@ -43,7 +43,7 @@ export const recoveryCylinderRating = defineCheck({
           if (!never && (needed === undefined || needed <= rated * 1.005)) continue;
           whole.reportAt(item.bound, spotOf(item), {
             message: (say) =>
-              `${item.label ?? item.name} is rated ${gauge(plan, rated)}, and ${refrigerant}, which ${say.step(entry.cause)} puts in, asks for ${needed === undefined ? 'a high-pressure cylinder' : gauge(plan, needed)}: bring one that is.`,
+              `${item.label ?? item.name} is rated ${gauge(plan, rated)}, and ${refrigerant}, which ${say.step(entry.cause)} puts in, asks for ${needed === undefined ? 'a high-pressure cylinder' : gauge(plan, needed)}: bring one that is${underLaw(plan, 'cylinder')}.`,
             root: item,
             related: [{ cause: entry.cause, message: 'goes in here' }],
           });

@@ -2,6 +2,7 @@ import { isRefrigerant } from '../../plan/refrigerants';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { brought, listOf, spotOf, statementOf } from '../stock';
+import { underLaw } from '../support';
 
 /** Gas is recovered with a machine that is not certified for it. */
 export const recoveryMachineDoesNotSuit = defineCheck({
@@ -41,7 +42,7 @@ export const recoveryMachineDoesNotSuit = defineCheck({
           const suits = statementOf(machine.declaration, 'suits');
           whole.reportAt(machine.bound, spotOf(machine), {
             message: (say) =>
-              `${machine.name} does not list ${refrigerant}, which ${say.step(entry.cause)} recovers: bring a machine that is certified for it.`,
+              `${machine.name} does not list ${refrigerant}, which ${say.step(entry.cause)} recovers: bring a machine that is certified for it${underLaw(plan, 'machine')}.`,
             root: refrigerant,
             related: [
               { cause: entry.cause, message: `${refrigerant} is recovered here` },

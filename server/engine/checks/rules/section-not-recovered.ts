@@ -1,6 +1,6 @@
 import type { Space } from '../../circuit/spaces';
 import { defineCheck } from '../define';
-import { edits } from '../support';
+import { edits, underLaw } from '../support';
 
 /** A stretch between shut valves that recovery does not reach. */
 export const sectionNotRecovered = defineCheck({
@@ -37,7 +37,7 @@ export const sectionNotRecovered = defineCheck({
           const shut = shutAround(space);
           whole.report(entry, {
             message: (say) =>
-              `Recovery does not reach ${say.parts(space.parts)}${shut.length > 0 ? `, shut off by ${say.parts(shut)}` : ''}: hold the valves open, or recover that section by a port of its own.`,
+              `Recovery does not reach ${say.parts(space.parts)}${shut.length > 0 ? `, shut off by ${say.parts(shut)}` : ''}: hold the valves open, or recover that section by a port of its own${underLaw(whole.plan, 'opening')}.`,
             slot: 'what',
             concerns: space.parts,
             related: shut.map((part) => ({ part, message: 'this is shut then' })),

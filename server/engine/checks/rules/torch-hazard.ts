@@ -50,7 +50,8 @@ export const torchHazard = defineCheck({
               : null;
         if (!what) continue;
         here.report({
-          message: (say) => `A torch comes to ${endName(graph, end)} while ${say.part(part)} ${what}.`,
+          message: (say) =>
+            `A torch comes to ${endName(graph, end)} while ${say.part(part)} ${what}: ${held.gas === 'refrigerant' ? 'recover it' : 'let it down'} first.`,
           slot: 'what',
           root: held.since ?? graph,
           concerns: [part],

@@ -1,7 +1,7 @@
 import type { Space } from '../../circuit/spaces';
 import { defineCheck, type Here } from '../define';
 import { isCompressor, onlyDriers } from '../plant';
-import { edits } from '../support';
+import { edits, underLaw } from '../support';
 
 /** A joint undone or a torch lit while the compressors can still start. */
 export const workWithoutLockOut = defineCheck({
@@ -43,7 +43,7 @@ const lockedOutAt = (here: Here, part: number, space: Space): boolean =>
 function say(here: Here, part: number, what: string): void {
   here.report({
     message: (name) =>
-      `${name.parts([part])} is ${what} with the power on: lock out first, so that nothing starts under your hands.`,
+      `${name.parts([part])} is ${what} with the power on: lock out first, so that nothing starts under your hands${underLaw(here.plan, 'lockOut')}.`,
     slot: 'what',
     root: here.before.powerBy ?? here.before.graph,
     related: here.before.powerBy ? [{ cause: here.before.powerBy, message: 'the power came back here' }] : [],

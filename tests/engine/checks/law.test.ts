@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { checks } from '../../../server/engine/checks/all';
+import { exampleText } from '../../../server/engine/checks/bases';
+import { Workspace } from '../../../server/engine/workspace';
+
+const path = 'example.jobplan';
+const found = (text: string) => {
+  const workspace = new Workspace();
+  workspace.setFile(path, text);
+  return workspace.snapshot().findings(path);
+};
+
+describe('what rests on the law says whose law, and that the authority comes first', () => {
+  it.each(checks.filter((check) => check.ground === 'law').map((check) => [check.name, check] as const))(
+    '%s',
+    (name, check) => {
+      const [finding] = found(exampleText(check.wrong)).filter((each) => each.name === name);
+      expect(finding?.message).toMatch(/local code and the authority come first\.$/);
+    },
+  );
+});
+
+describe('the law that a site states', () => {
+  const base = (law: string, crew: string, level: string): readonly string[] =>
+    found(
+      exampleText({
+        base: 'split',
+        instead: [
+          ['altitude 0 ft', `altitude 0 ft\n    ${law}`],
+          ['lead certified universal', `lead certified ${crew}`],
+          ['recover system to 0 inHg', `recover system to ${level}`],
+        ],
+      }),
+    )
+      .filter((each) => each.severity === 'error')
+      .map((each) => each.name)
+      .sort();
+
+  // 40 CFR 82.156 and 82.161 (handbook 2.1, 2.2); EN 378-4 and (EU) 2015/2067, both from memory.
+  it.each([
+    ['law US', 'universal', '0 inHg', []],
+    ['law US', 'category-I', '0 inHg', ['certificate-does-not-cover']],
+    ['law EU', 'category-I', '40 kPa vacuum', ['recovery-too-shallow']],
+    ['law EU', 'category-I', '42 kPa vacuum', []],
+    ['law EU', 'universal', '42 kPa vacuum', ['certificate-does-not-cover']],
+    // 7 lb are more than the 3 kg that category II covers.
+    ['law EU', 'category-II', '42 kPa vacuum', ['certificate-does-not-cover']],
+    ['law elsewhere', 'type-I', '0 inHg', []],
+    ['law elsewhere', 'type-I', '20 psig', ['recovery-too-shallow']],
+  ] as const)('%s, %s, recovered to %s', (law, crew, level, expected) => {
+    expect(base(law, crew, level)).toEqual(expected);
+  });
+
+  it('says which law is taken where the site states none, and does not where it does', () => {
+    const shallow = (law: string): string =>
+      found(
+        exampleText({
+          base: 'split',
+          instead: [
+            ['altitude 0 ft', law === '' ? 'altitude 0 ft' : `altitude 0 ft\n    ${law}`],
+            ['recover system to 0 inHg', 'recover system to 20 psig'],
+          ],
+        }),
+      ).find((each) => each.name === 'recovery-too-shallow')!.message;
+    expect(shallow('')).toContain('law of the US since the site states none');
+    expect(shallow('law US')).not.toContain('states none');
+  });
+});
