@@ -1,6 +1,8 @@
 import type { BringItem } from '../../plan/plan';
+import type { Declaration } from '../../plan/scope';
 import type { Amount as Authored, Name } from '../../plan/terms';
 import type { Figure } from '../../takeoff/figure';
+import { priceOf } from '../../takeoff/stock-data';
 import type { Material } from '../document';
 import { type Amount, type Run, sentence } from '../sentence';
 import { recoversWhole } from './recovered';
@@ -29,11 +31,12 @@ function brought(sheet: Sheet, item: BringItem): readonly Material[] {
   const values = item.bound.values;
   const title = item.declaration?.title;
   const described: readonly (string | Run)[] = title ? [` (${title})`] : [];
+  const price = priced(item.declaration);
   switch (item.word) {
     case 'solvent':
       return [
         {
-          take: sentence(`${times(item)}${item.name}`, ...described),
+          take: sentence(`${times(item)}${item.name}`, ...described, ...price),
           needed: total(sheet, 'solvent-in-job', item.name),
           why: 'flushing, at the most rounds',
         },
@@ -45,6 +48,7 @@ function brought(sheet: Sheet, item: BringItem): readonly Material[] {
           take: sentence(
             `${times(item)}nitrogen ${item.label ?? item.name}`,
             ...(at ? [' at ', ruler.authored(at)] : [', full']),
+            ...price,
           ),
           needed: total(sheet, 'nitrogen-in-all'),
           why: nitrogenWhy(sheet),
@@ -78,7 +82,12 @@ function brought(sheet: Sheet, item: BringItem): readonly Material[] {
       const volume = values['volume'] as Authored | undefined;
       return [
         {
-          take: sentence(`${item.name} oil`, ...(volume ? [', ', ruler.authored(volume)] : []), ', cans unopened'),
+          take: sentence(
+            `${item.name} oil`,
+            ...(volume ? [', ', ruler.authored(volume)] : []),
+            ', cans unopened',
+            ...price,
+          ),
           needed: total(sheet, 'oil-in-all', item.name),
           why: 'oil rounds and filling',
         },
@@ -91,6 +100,12 @@ function brought(sheet: Sheet, item: BringItem): readonly Material[] {
     default:
       return [];
   }
+}
+
+/** The shop's own price, as it is written there. */
+function priced(declaration: Declaration | null | undefined): readonly string[] {
+  const price = priceOf(declaration);
+  return price === null ? [] : [`, ${price}`];
 }
 
 function nitrogenWhy(sheet: Sheet): string {
@@ -119,7 +134,13 @@ function recoveredInto(sheet: Sheet, item: BringItem): Amount | null {
 /** Without a stated stock the take-off says what to bring. */
 function toBring(sheet: Sheet): readonly Material[] {
   const rows: Material[] = [];
-  const add = (containers: string, need: string, what: (subject: string) => string, why: string): void => {
+  const add = (
+    containers: string,
+    need: string,
+    what: (subject: string) => string,
+    why: string,
+    kind: string | null = null,
+  ): void => {
     for (const figure of sheet.totals(need)) {
       const count = sheet
         .totals(containers)
@@ -127,15 +148,17 @@ function toBring(sheet: Sheet): readonly Material[] {
       const whole = count?.quantity
         ? `${Math.ceil(count.quantity.high - 1e-9)} x ${what(count.subject)}`
         : what(figure.subject);
-      rows.push({ take: sentence(whole), needed: shown(sheet, figure), why });
+      const declared = kind && sheet.plan.scope.find(kind, count?.subject ?? figure.subject);
+      rows.push({ take: sentence(whole, ...priced(declared || null)), needed: shown(sheet, figure), why });
     }
   };
-  add('solvent-containers', 'solvent-in-job', (subject) => subject, 'flushing, at the most rounds');
+  add('solvent-containers', 'solvent-in-job', (subject) => subject, 'flushing, at the most rounds', 'solvent');
   add(
     'cylinders-to-bring',
     'nitrogen-in-all',
     (subject) => (subject.includes('nitrogen') ? subject : `nitrogen ${subject}, full`),
     `purging, test, brazing${onTop(sheet)}`,
+    'nitrogen-cylinder',
   );
   add(
     'recovery-cylinders-needed',
@@ -144,7 +167,7 @@ function toBring(sheet: Sheet): readonly Material[] {
     'the old charge',
   );
   add('', 'refrigerant-in-all', (subject) => subject, 'charging');
-  add('', 'oil-in-all', (subject) => `${subject} oil, cans unopened`, 'filling');
+  add('', 'oil-in-all', (subject) => `${subject} oil, cans unopened`, 'filling', 'oil');
   return rows;
 }
 

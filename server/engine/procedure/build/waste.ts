@@ -82,7 +82,11 @@ function usedOil(sheet: Sheet): readonly WasteContainer[] {
     rows.push({
       container: 'Used-oil can',
       contents: `${oil} oil${plan.kinds.includes('burnout') ? ', may be acid' : ''}`,
-      most: sheet.totals('oil-in-all').flatMap((figure) => ruler.figure(figure) ?? [])[0] ?? null,
+      // What is filled stands in for what comes out where the drain itself is not counted.
+      most:
+        [...sheet.totals('used-oil'), ...sheet.totals('oil-in-all')].flatMap(
+          (figure) => ruler.figure(figure) ?? [],
+        )[0] ?? null,
       label: 'USED REFRIGERATION OIL. No solvent in it. Date',
       goesTo: 'used-oil collector; not mixed with other oil',
     });
