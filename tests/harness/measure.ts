@@ -7,7 +7,7 @@ import { editsOf } from './edits';
 import { type Files, filesOf, heldOut, numberOf, sound, workspaceOf } from './plans';
 import { rulingOf } from './rulings';
 import type { LineEdit, Ruling } from './scene';
-import { runOf } from './trade/run';
+import { runOf } from './trade/go-through';
 
 /** What the checks said of one edit: the names of findings above information, and whether one stands at the right place. */
 export interface Outcome {

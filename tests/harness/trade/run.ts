@@ -2,8 +2,6 @@ import type { Plan } from '../../../server/engine/plan/plan';
 import type { Step } from '../../../server/engine/plan/step';
 import type { Amount } from '../../../server/engine/plan/terms';
 import { isProblem, toQuantity } from '../../../server/engine/quantity';
-import { doStep } from './doing';
-import { endOfJob } from './end-of-job';
 import { type Fault, keyOf, type Rule, reasons } from './fault';
 import { air, type Fill, Plant, type Space } from './plant';
 
@@ -111,25 +109,3 @@ const flammable = new Set(
     ' ',
   ),
 );
-
-/** Goes through a plan; a repeat is gone through twice, a way back is not. */
-export function runOf(plan: Plan): readonly Fault[] {
-  const run = new Run(plan);
-  const go = (steps: readonly Step[]): void => {
-    for (const step of steps) {
-      run.step = step;
-      if (step.word.word === 'repeat') {
-        go(step.children);
-        go(step.children);
-      } else if (step.children.length > 0) go(step.children);
-      else {
-        doStep(run, step);
-        run.settle();
-      }
-    }
-  };
-  go(plan.steps);
-  run.step = null;
-  endOfJob(run);
-  return [...run.faults.values()];
-}
