@@ -30,7 +30,9 @@ const targetsOf = ({ plain, verb }: Line): string => plain.slice(verb.length + 1
 /** Gives a step an `if-fails` to an earlier one, which gets a label if it has none. */
 function wayBack(lines: readonly string[], from: Line, to: Line): readonly string[] | null {
   if (from.to !== from.from) return null;
-  const label = to.label ?? `again-${to.from}`;
+  // Lines move with each change, so the next free number, not the line's own.
+  const used = lines.filter((line) => /^ *again-\d+: /.test(line)).length;
+  const label = to.label ?? `again-${used + 1}`;
   return lines.flatMap((line, at) => {
     const indent = indentOf(line);
     const named = at === to.from && to.label === null ? `${indent}${label}: ${line.trim()}` : line;
