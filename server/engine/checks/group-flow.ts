@@ -13,6 +13,7 @@ import { lineNotDisconnected } from './rules/line-not-disconnected';
 import { neverFlush } from './rules/never-flush';
 import { regulatorDoesNotSuit } from './rules/regulator-does-not-suit';
 import { swabBlocked } from './rules/swab-blocked';
+import { swabsNotCounted } from './rules/swabs-not-counted';
 import { trapNotDrained } from './rules/trap-not-drained';
 import { wetWithSolvent } from './rules/wet-with-solvent';
 import { wrongTestGas } from './rules/wrong-test-gas';
@@ -29,6 +30,7 @@ export const flowChecks: readonly Check[] = [
   flushPathForks,
   flushUninspected,
   swabBlocked,
+  swabsNotCounted,
   trapNotDrained,
   flushNotPurged,
   finalPurgeWeak,
