@@ -12,6 +12,8 @@ export const lawDatesTable = z.object({
       from: z.iso.date(),
       subject: z.string().min(10),
       limit: z.number().nullable(),
+      /** The limit holds for charges below this only, kg. */
+      chargeBelow: z.number().positive().optional(),
       citation: z.string().min(5),
       confidence: z.enum(['published', 'computed', 'practice', 'memory']),
       verified: z.boolean(),

@@ -51,6 +51,30 @@ describe('the law that a site states', () => {
     expect(base(law, crew, level)).toEqual(expected);
   });
 
+  // (EU) 2024/573 annex IV and article 13, 40 CFR 84.54: from memory.
+  it.each([
+    ['a split of less than 3 kg in the EU', 'law EU', '', 'R-410A', '5 lb', ['warming-over-limit']],
+    ['a split of more than 3 kg in the EU', 'law EU', '', 'R-410A', '8 lb', []],
+    ['a cold store in the US', 'law US', 'equipment cold-storage', 'R-448A', '6 lb', ['warming-over-limit']],
+    ['a cold store with R-454C', 'law US', 'equipment cold-storage', 'R-454C', '6 lb', []],
+    ['a chiller with R-410A', 'law US', 'equipment chiller', 'R-410A', '6 lb', ['warming-over-limit']],
+    ['no law that is known', 'law elsewhere', 'equipment chiller', 'R-410A', '6 lb', []],
+  ] as const)('limits the warming potential of %s', (_what, law, equipment, refrigerant, charge, expected) => {
+    const names = found(
+      exampleText({
+        base: 'split',
+        instead: [
+          ['altitude 0 ft', `altitude 0 ft\n    ${law}`],
+          ['R-22 -> R-454B', `R-22 -> ${refrigerant}`],
+          ['oil mineral', equipment === '' ? 'oil mineral' : `${equipment}\n    oil mineral`],
+          ['holds R-454B 6 lb', `holds ${refrigerant} ${charge}`],
+          ['charge 6 lb', `charge ${charge}`],
+        ],
+      }),
+    ).map((each) => each.name);
+    expect(names.filter((name) => name === 'warming-over-limit')).toEqual(expected);
+  });
+
   it('says which law is taken where the site states none, and does not where it does', () => {
     const shallow = (law: string): string =>
       found(

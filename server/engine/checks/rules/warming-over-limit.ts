@@ -5,7 +5,7 @@ import type { RefrigerantFacts } from '../../reference/refrigerant-facts';
 import { isCharge } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { isComfort, isNewMachine, statedEquipment } from '../equipment';
-import { newFacts, systemSpot } from '../plant-facts';
+import { chargeInAll, newFacts, systemSpot } from '../plant-facts';
 import { authority } from '../support';
 
 /** A warming potential above what the law of the site lets into this kind of equipment on the plan's day. */
@@ -55,7 +55,8 @@ export const warmingOverLimit = defineCheck({
 
 const holdsFor = (plan: Plan, row: LawDate): boolean => {
   const kind = statedEquipment(plan) ?? (isComfort(plan) ? 'air-conditioning' : null);
-  return kind !== null && (row.equipment?.includes(kind) ?? false);
+  const small = row.chargeBelow === undefined || (chargeInAll(plan) ?? 0) < row.chargeBelow;
+  return kind !== null && small && (row.equipment?.includes(kind) ?? false);
 };
 
 function report(whole: Whole, row: LawDate, facts: RefrigerantFacts, way: string): void {
