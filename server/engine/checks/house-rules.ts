@@ -1,9 +1,10 @@
 import { kindNamed } from '../circuit/kinds';
 import type { Bound } from '../plan/bind';
-import type { JobKind, Plan } from '../plan/plan';
+import type { JobKind } from '../plan/plan';
 import type { Amount } from '../plan/terms';
 import { isProblem, type Quantity, toQuantity } from '../quantity';
 import { vocabulary } from '../vocabulary';
+import { perHead } from './per-head';
 
 /** What a house rule speaks about, read from its few words once a rule. */
 export type Subject =
@@ -39,8 +40,8 @@ const kinds: readonly JobKind[] = ['changeout', 'conversion', 'burnout', 'repair
 const jointKinds = ['flare', 'pressed', 'flanged'];
 
 /** The rules that a plan is under, in their order. */
-export function houseRules(plan: Plan): readonly HouseRule[] {
-  return plan.rules.flatMap((rules) =>
+export const houseRules = perHead((plan): readonly HouseRule[] =>
+  plan.rules.flatMap((rules) =>
     rules.bound.block
       .filter((bound) => bound.word?.word === 'every')
       .map((bound): HouseRule => {
@@ -63,8 +64,8 @@ export function houseRules(plan: Plan): readonly HouseRule[] {
           severity: (values['severity'] as HouseRule['severity'] | undefined) ?? 'warning',
         };
       }),
-  );
-}
+  ),
+);
 
 function textOf(bound: Bound): string {
   let text = '';

@@ -17,8 +17,7 @@ export function depart(
 ): { steps: readonly Step[]; departures: readonly Departure[] } {
   const departing = block.filter((bound) => bound.word && departures.has(bound.word.word));
   if (departing.length === 0) return { steps, departures: [] };
-  const labels = new Map<string, Step>();
-  for (const step of eachStep(steps)) if (step.label) labels.set(step.label, step);
+  const labels = labelsOf(steps);
   const made: Departure[] = [];
   let result = steps;
   for (const bound of departing) {
@@ -57,6 +56,19 @@ export function depart(
     });
   }
   return { steps: result, departures: made };
+}
+
+const labelled = new WeakMap<readonly Step[], ReadonlyMap<string, Step>>();
+
+/** The labelled steps of a list, found once a list: every job that departs from a standard asks for them. */
+function labelsOf(steps: readonly Step[]): ReadonlyMap<string, Step> {
+  let known = labelled.get(steps);
+  if (!known) {
+    const found = new Map<string, Step>();
+    for (const step of eachStep(steps)) if (step.label) found.set(step.label, step);
+    labelled.set(steps, (known = found));
+  }
+  return known;
 }
 
 const mark = (step: Step, departure: Departure): Step =>

@@ -60,12 +60,18 @@ export function stepOf(bound: Bound, file: string): Step | null {
   return step;
 }
 
+const listed = new WeakMap<readonly Bound[], { readonly file: string; readonly steps: readonly Step[] }>();
+
+/** The steps of a block; the same list for the same block, which all the jobs that follow a standard share. */
 export function stepsOf(block: readonly Bound[], file: string): readonly Step[] {
+  const known = listed.get(block);
+  if (known && known.file === file) return known.steps;
   const steps: Step[] = [];
   for (const bound of block) {
     const step = bound.word && isStep(bound.word) ? stepOf(bound, file) : null;
     if (step) steps.push(step);
   }
+  listed.set(block, { file, steps });
   return steps;
 }
 

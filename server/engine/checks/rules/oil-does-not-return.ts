@@ -7,6 +7,7 @@ import { doubleRiserNumber } from '../../takeoff/figures/double-riser';
 import { input } from '../../takeoff/given';
 import { loadsOf } from '../../takeoff/lines';
 import { defineCheck } from '../define';
+import { perHead } from '../per-head';
 import { isHeatPump, lines, unfit } from '../plant-facts';
 import { amount } from '../support';
 import { dutyWithNew, isAccepted } from '../vapour-lines';
@@ -38,22 +39,33 @@ export const oilDoesNotReturn = defineCheck({
     instead: [['tube 7/8 in ACR\n      length 40 ft', 'tube 7/8 in ACR\n      length 40 ft\n      rise 18 ft']],
   },
   plan(whole) {
-    const { plan } = whole;
-    if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return;
-    const done = new Set<number>();
-    for (const riser of lines(plan)) {
-      if (done.has(riser.index) || !rises(riser) || isAccepted(plan, riser)) continue;
-      const together = besides(plan, riser);
-      for (const each of together) done.add(each.index);
-      const loads = loadsOf(plan, riser, together);
-      if (!loads) continue;
-      const pipes = [...together].sort((a, b) => a.properties.tube!.bore - b.properties.tube!.bore);
-      const small = pipes[0]!;
-      check(whole.reportPart, plan, small, [small], loads.least, 'at the least load');
-      if (pipes.length > 1)
-        check(whole.reportPart, plan, pipes.at(-1)!, pipes, loads.full, 'at full load, with the pipes beside it');
-    }
+    for (const { part, message } of tooSlow(whole.plan)) whole.reportPart(part, { message });
   },
+});
+
+interface Slow {
+  readonly part: number;
+  readonly message: string;
+}
+
+/** The risers that oil does not climb, each with what is to be said of it. */
+const tooSlow = perHead((plan): readonly Slow[] => {
+  if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return [];
+  const done = new Set<number>();
+  const found: Slow[] = [];
+  for (const riser of lines(plan)) {
+    if (done.has(riser.index) || !rises(riser) || isAccepted(plan, riser)) continue;
+    const together = besides(plan, riser);
+    for (const each of together) done.add(each.index);
+    const loads = loadsOf(plan, riser, together);
+    if (!loads) continue;
+    const pipes = [...together].sort((a, b) => a.properties.tube!.bore - b.properties.tube!.bore);
+    const small = pipes[0]!;
+    found.push(...check(plan, small, [small], loads.least, 'at the least load'));
+    if (pipes.length > 1)
+      found.push(...check(plan, pipes.at(-1)!, pipes, loads.full, 'at full load, with the pipes beside it'));
+  }
+  return found;
 });
 
 const rises = (part: Part): boolean =>
@@ -68,16 +80,9 @@ function besides(plan: Plan, riser: Part): readonly Part[] {
   return plan.graph.parts.filter((part) => rises(part) && part.ends.length === 2 && joints(part) === joints(riser));
 }
 
-function check(
-  report: (part: number, report: { readonly message: string }) => void,
-  plan: Plan,
-  at: Part,
-  pipes: readonly Part[],
-  load: number,
-  when: string,
-): void {
+function check(plan: Plan, at: Part, pipes: readonly Part[], load: number, when: string): readonly Slow[] {
   const duty = dutyWithNew(plan);
-  if (!duty) return;
+  if (!duty) return [];
   const flow = load / duty.effect;
   const number = doubleRiserNumber.figure(at.name, {
     flow: input(exactly('mass-flow', flow)),
@@ -86,11 +91,14 @@ function check(
     oil: input(oilDensity.quantity, 'reference'),
   }).quantity;
   const least = floodingNumberLeast.quantity.low;
-  if (!number || number.high >= least) return;
+  if (!number || number.high >= least) return [];
   const velocity =
     flow /
     (duty.suctionDensity * pipes.reduce((sum, pipe) => sum + (Math.PI / 4) * pipe.properties.tube!.bore ** 2, 0));
-  report(at.index, {
-    message: `${at.name} rises ${amount('length', at.properties.rise ?? 0)}, and ${when} the vapour goes at ${amount('velocity', velocity, 'ft/min')} where oil needs about ${amount('velocity', (velocity * least) / number.high, 'ft/min')}${isHeatPump(plan) ? ' in cooling' : ''}: a smaller pipe or a double riser, or cite the maker's table ("velocity accepted per …").`,
-  });
+  return [
+    {
+      part: at.index,
+      message: `${at.name} rises ${amount('length', at.properties.rise ?? 0)}, and ${when} the vapour goes at ${amount('velocity', velocity, 'ft/min')} where oil needs about ${amount('velocity', (velocity * least) / number.high, 'ft/min')}${isHeatPump(plan) ? ' in cooling' : ''}: a smaller pipe or a double riser, or cite the maker's table ("velocity accepted per …").`,
+    },
+  ];
 }

@@ -48,8 +48,18 @@ export const tubeNotRated = defineCheck({
   },
 });
 
-/** Pa absolute at the site; the standard's tolerances count unless the wall was measured. */
-export function workingPressure(tube: Tube, atmosphere: number): number | null {
+const bearing = new WeakMap<Tube, { readonly atmosphere: number; readonly pressure: number | null }>();
+
+/** Pa absolute at the site; the standard's tolerances count unless the wall was measured. Found once a tube. */
+function workingPressure(tube: Tube, atmosphere: number): number | null {
+  const known = bearing.get(tube);
+  if (known?.atmosphere === atmosphere) return known.pressure;
+  const pressure = pressureOf(tube, atmosphere);
+  bearing.set(tube, { atmosphere, pressure });
+  return pressure;
+}
+
+function pressureOf(tube: Tube, atmosphere: number): number | null {
   const listed = tube.measured ? undefined : tubeNamed(tube.outside, tube.shown.includes('EN') ? 'EN' : 'ACR');
   const same = listed && Math.abs(listed.wall - tube.wall) < 1e-6 ? listed : undefined;
   const figure = tubeWorkingPressure.figure(

@@ -7,6 +7,7 @@ import { equivalentLineLength, lineVelocity, pressureDrop, saturationLoss } from
 import { computed, input, named } from '../../takeoff/given';
 import { loadsOf } from '../../takeoff/lines';
 import { defineCheck } from '../define';
+import { perHead } from '../per-head';
 import { lines, unfit } from '../plant-facts';
 import { amount } from '../support';
 import { dutyWithNew, evaporatingOf, isAccepted } from '../vapour-lines';
@@ -35,19 +36,26 @@ export const vapourLineTooSmall = defineCheck({
   },
   right: { base: 'split' },
   plan(whole) {
-    const { plan } = whole;
-    if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return;
-    for (const line of lines(plan)) {
-      const found = isVapourLine(line) && !isAccepted(plan, line) ? lost(plan, line) : null;
-      if (!found) continue;
-      const { loss, velocity, load } = found;
-      const slow = velocity <= vapourMost.quantity.high * margin;
-      if (slow && (loss === null || loss <= suctionDropMost.quantity.high * margin)) continue;
-      whole.reportPart(line.index, {
-        message: `With ${amount('power', load)} ${line.name} (${line.properties.tube!.shown}) loses ${loss === null ? 'more than the tables reach' : `${amount('temperature-difference', loss)} of saturation temperature`} at ${amount('velocity', velocity, 'ft/min')}; accepted are ${amount('temperature-difference', suctionDropMost.quantity.high)} (${suctionDropMost.source}) and at most ${amount('velocity', vapourMost.quantity.high, 'ft/min')}: a larger line, or cite the maker's table ("velocity accepted per …").`,
-      });
-    }
+    for (const { part, message } of overloaded(whole.plan)) whole.reportPart(part, { message });
   },
+});
+
+/** The lines that are too small, each with what is to be said of it. */
+const overloaded = perHead((plan): readonly { readonly part: number; readonly message: string }[] => {
+  if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return [];
+  return lines(plan).flatMap((line) => {
+    const found = isVapourLine(line) && !isAccepted(plan, line) ? lost(plan, line) : null;
+    if (!found) return [];
+    const { loss, velocity, load } = found;
+    const slow = velocity <= vapourMost.quantity.high * margin;
+    if (slow && (loss === null || loss <= suctionDropMost.quantity.high * margin)) return [];
+    return [
+      {
+        part: line.index,
+        message: `With ${amount('power', load)} ${line.name} (${line.properties.tube!.shown}) loses ${loss === null ? 'more than the tables reach' : `${amount('temperature-difference', loss)} of saturation temperature`} at ${amount('velocity', velocity, 'ft/min')}; accepted are ${amount('temperature-difference', suctionDropMost.quantity.high)} (${suctionDropMost.source}) and at most ${amount('velocity', vapourMost.quantity.high, 'ft/min')}: a larger line, or cite the maker's table ("velocity accepted per …").`,
+      },
+    ];
+  });
 });
 
 const isVapourLine = (part: Part): boolean =>
