@@ -1,3 +1,6 @@
+import { child } from '../../plan/bind';
+import { stated } from '../../plan/gather';
+import { isLawStated, lawOf } from '../../plan/law';
 import { eachStep, type Step } from '../../plan/step';
 import type { Amount as Authored } from '../../plan/terms';
 import type { Fact } from '../document';
@@ -29,9 +32,11 @@ export function jobOf(sheet: Sheet): readonly Fact[] {
 
 function placeOf({ plan, ruler }: Sheet): Sentence {
   const { site } = plan;
-  const of = (label: string, stated: Parameters<typeof ruler.stated>[0] | null): Sentence =>
-    stated ? sentence(`${label} `, ruler.stated(stated)) : [];
+  const of = (label: string, value: Parameters<typeof ruler.stated>[0] | null): Sentence =>
+    value ? sentence(`${label} `, ruler.stated(value)) : [];
   const room = site.workSpace;
+  const hotWork = child(child(plan.declaration.bound.block, 'site')?.block ?? [], 'hot-work');
+  const watch = hotWork ? stated(hotWork, 'watch', site.atmosphere) : null;
   return joined([
     room
       ? joined(
@@ -48,6 +53,8 @@ function placeOf({ plan, ruler }: Sheet): Sentence {
     of('outdoors', site.outdoors),
     joined([of('indoors', site.indoors), of('wet bulb', site.wetBulb)], ', '),
     of('altitude', site.altitude),
+    isLawStated(plan) ? sentence(`law ${lawOf(plan) === 'elsewhere' ? 'of the place' : `of the ${lawOf(plan)}`}`) : [],
+    hotWork ? sentence('watch for fire after a torch', ...(watch ? [' ', ruler.stated(watch)] : [])) : [],
   ]);
 }
 
