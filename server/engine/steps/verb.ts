@@ -47,6 +47,8 @@ export interface Speech {
   readonly step: Step;
   /** The names that the selectors stand for at this step: "liquid-line and suction-line". */
   parts(selectors: readonly Selector[] | undefined): string;
+  /** `, one line at a time` where the step works several lines; nothing where it works one. */
+  inTurn(): string;
   /** A parameter of the plan, as the job states it: "450 psig". */
   parameter(name: string): string;
   /** An amount as the author wrote it. */

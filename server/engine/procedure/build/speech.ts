@@ -88,6 +88,7 @@ export function say(sheet: Sheet, step: Step, entry: Entry, oneAtATime: number):
       }
       return listed((selectors ?? []).map((selector, k) => one(selector, targets[k]!)));
     },
+    inTurn: () => (oneAtATime > 1 ? ', one line at a time' : ''),
     parameter: (parameter) => {
       const stated = parameter === 'test-pressure' ? sheet.plan.parameters.testPressure : null;
       return stated ? mark(sheet.ruler.stated(stated)) : unhyphened(parameter, sheet.isName);

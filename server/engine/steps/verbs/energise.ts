@@ -21,7 +21,7 @@ export const energise = verb({
     act.draft.set({ marks });
   },
   say: (values, speech) => ({
-    sentence: `Give power to ${speech.parts(values.what)} only; compressors stay locked out`,
+    sentence: `Give power to ${speech.parts(values.what)} only; what is locked out stays locked out`,
     aside: tail(speech, 'for', values.time),
   }),
 });

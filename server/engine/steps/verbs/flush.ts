@@ -43,7 +43,7 @@ export const flush = verb({
     }
   },
   say: (values, speech) => ({
-    sentence: `Flush with ${values.with?.text ?? 'solvent'}, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
+    sentence: `Flush with ${values.with?.text ?? 'solvent'}${speech.inTurn()}: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
     aside: atAndFor(speech, values.level, values.time),
   }),
 });

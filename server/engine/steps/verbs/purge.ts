@@ -48,7 +48,7 @@ export const purge = verb({
     }
   },
   say: (values, speech) => ({
-    sentence: `Purge with ${values.gas ?? 'nitrogen'}, one line at a time: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
+    sentence: `Purge with ${values.gas ?? 'nitrogen'}${speech.inTurn()}: ${speech.parts(values.what)}${values.into ? `, into ${values.into.text}` : ''}${values.outdoors ? ', outdoors' : ''}`,
     aside: atAndFor(speech, values.level, values.time),
   }),
 });
