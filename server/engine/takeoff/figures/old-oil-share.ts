@@ -6,8 +6,14 @@ export const oldOilShare = relation({
   title: 'Old oil as a share of all',
   group: 12,
   inputs: {
-    residues: { kind: 'volume', title: 'old oil left', from: '`tube` and `length` of the kept lines', several: true },
-    fresh: { kind: 'volume', title: 'new oil', from: '`oil` of the compressor' },
+    residues: {
+      kind: 'volume',
+      as: 'fl-oz',
+      title: 'old oil left',
+      from: '`tube` and `length` of the kept lines',
+      several: true,
+    },
+    fresh: { kind: 'volume', as: 'fl-oz', title: 'new oil', from: '`oil` of the compressor' },
   },
   output: 'share',
   formula: 'f = old / (old + new)',
@@ -30,7 +36,8 @@ export const oldOilShare = relation({
     return {
       value,
       workings: () => [
-        `${say('volume', old)} / (${say('volume', old)} + ${say('volume', fresh)}) = ${say('share', value)}`,
+        `${residues.map((one) => say('volume', one, 'fl-oz')).join(' + ')} = ${say('volume', old, 'fl-oz')}`,
+        `${say('volume', old, 'fl-oz')} / (${say('volume', old, 'fl-oz')} + ${say('volume', fresh, 'fl-oz')}) = ${say('share', value)}`,
       ],
     };
   },
