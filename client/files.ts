@@ -1,6 +1,6 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import { listRequest, type ReadParameters, readRequest } from '../server/editor/protocol';
+import { listRequest, passedBy, type ReadParameters, readRequest } from '../server/editor/protocol';
 
 /** Whether a file lies inside a workspace folder when the host follows all links. */
 export type Inside = (uri: vscode.Uri, folder: vscode.Uri) => Promise<boolean>;
@@ -9,6 +9,9 @@ export type Inside = (uri: vscode.Uri, folder: vscode.Uri) => Promise<boolean>;
 const mostFiles = 10_000;
 /** Milliseconds that a search may take before the folders are walked instead. */
 const patience = 3000;
+
+/** The folders that are passed by, as the editor's search wants them. */
+const elsewhere = `{${[...passedBy].map((name) => `**/${name}/**`).join(',')}}`;
 
 /** Lists and reads the plan files of the workspace for the server, through VS Code's own file systems. */
 export function answerFileRequests(client: BaseLanguageClient, inside: Inside): vscode.Disposable[] {
@@ -41,7 +44,7 @@ async function search(): Promise<vscode.Uri[]> {
   const late = new Promise<vscode.Uri[]>((done) => {
     timer = setTimeout(() => done([]), patience);
   });
-  const found = vscode.workspace.findFiles('**/*.jobplan', '**/node_modules/**', mostFiles, stop.token);
+  const found = vscode.workspace.findFiles('**/*.jobplan', elsewhere, mostFiles, stop.token);
   try {
     return await Promise.race([found, late]);
   } catch {
@@ -62,7 +65,7 @@ async function walk(): Promise<vscode.Uri[]> {
     walked += 1;
     const entries = await Promise.resolve(vscode.workspace.fs.readDirectory(folder)).catch(() => []);
     for (const [name, type] of entries) {
-      if (name.startsWith('.') || name === 'node_modules') continue;
+      if (name.startsWith('.') || passedBy.has(name)) continue;
       const uri = vscode.Uri.joinPath(folder, name);
       if (type === vscode.FileType.Directory) waiting.push(uri);
       else if (type === vscode.FileType.File && name.endsWith('.jobplan') && found.length < mostFiles) found.push(uri);

@@ -27,8 +27,8 @@ export function drawingHtml(drawing: Drawing): string {
   const margin = 2;
   const box = `${-margin} ${-margin} ${round(drawing.width + 2 * margin)} ${round(drawing.height + 2 * margin)}`;
   return [
-    `<svg class="circuit" viewBox="${box}" role="img" aria-label="${escaped(drawing.listing.join('. '))}">`,
+    `<div class="drawing"><svg class="circuit" viewBox="${box}" role="img" aria-label="${escaped(drawing.listing.join('. '))}">`,
     ...drawing.shapes.map(shapeHtml),
-    '</svg>',
+    '</svg></div>',
   ].join('\n');
 }

@@ -71,7 +71,24 @@ table.readings td.long { white-space: normal; min-width: 120px; }
 h1, h2, .bar.repeat, .bar.visit { break-after: avoid; }
 .bar.repeat-end { break-before: avoid; }
 .new-page { break-before: page; }
-@media screen { .frame { min-width: 560px; } .step:target, .step.current { outline: 2px solid var(--vscode-focusBorder, var(--ink)); outline-offset: 2px; } }
+@media screen { .step:target, .step.current { outline: 2px solid var(--vscode-focusBorder, var(--ink)); outline-offset: 2px; } }
+@media screen and (max-width: 659px) {
+  .head, .step .line { flex-wrap: wrap; gap: 2px 12px; }
+  .head .right { text-align: left; flex: 1 1 100%; max-width: none; }
+  .step { grid-template-columns: 18px 26px minmax(0, 1fr); }
+  .step .line .aim { text-align: left; max-width: none; }
+  .checks > span { white-space: normal; }
+  table.readings, table.readings tbody, table.readings tr { display: block; }
+  table.readings tr { padding-bottom: 4px; }
+  table.readings td, table.readings td.limit, table.readings td.wide { display: inline-block; width: auto; height: auto; padding-top: 6px; vertical-align: baseline; white-space: normal; }
+  .signs { flex-wrap: wrap; height: auto; } .signs .rule { flex: 1 1 60px; }
+  table.list { table-layout: auto; }
+  table.list th, table.list td { overflow-wrap: break-word; padding-right: 4px; }
+  table.list .solid { white-space: normal; }
+  table.list:has(th:nth-child(5)) { font-size: 9pt; }
+  table.list:has(th:nth-child(6)) :is(th, td) { overflow-wrap: anywhere; }
+  .drawing { overflow-x: auto; } .drawing > .circuit { min-width: 520px; }
+}
 @media print {
   :root { --ink: #000; --sheet: #fff; }
   body.sheet { padding: 0; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
