@@ -41,6 +41,7 @@ import { oilRoundsLate } from './rules/oil-rounds-late';
 import { oldFlareReused } from './rules/old-flare-reused';
 import { openUnderPressure } from './rules/open-under-pressure';
 import { partNotAsStated } from './rules/part-not-as-stated';
+import { piercingValveLeftOn } from './rules/piercing-valve-left-on';
 import { powerNotRestored } from './rules/power-not-restored';
 import { pressureAboveRating } from './rules/pressure-above-rating';
 import { pumpDownInVain } from './rules/pump-down-in-vain';
@@ -96,6 +97,7 @@ export const orderChecks: readonly Check[] = [
   valvesOpenedEarly,
   noFieldDrier,
   partNotAsStated,
+  piercingValveLeftOn,
   circuitIncomplete,
   drierNotRenewed,
   drierBeforeFlush,

@@ -10,7 +10,13 @@ export const chargedAfterStart = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['work-without-lock-out', 'charged-twice', 'compressor-without-refrigerant', 'charge-into-gas', 'joint-left-open'],
+  yieldsTo: [
+    'work-without-lock-out',
+    'charged-twice',
+    'compressor-without-refrigerant',
+    'charge-into-gas',
+    'joint-left-open',
+  ],
   meaning:
     'The step weighs in what the plate and the lines ask for while the system runs already. A stated portion added while it runs is fine, as long as the charge was not trimmed and the label not written before.',
   why: 'The machine has run short of refrigerant until then, and what was trimmed and written down before is wrong again.',

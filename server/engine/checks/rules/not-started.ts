@@ -12,7 +12,7 @@ export const notStarted = defineCheck({
   ground: 'practice',
   yieldsTo: ['power-not-restored', 'joint-left-open', 'compressor-without-refrigerant'],
   meaning:
-    'The circuit was opened and refrigerant is in it again, and the plan ends without a start: nobody has seen the machine run.',
+    'The circuit was opened and refrigerant is in it again, and the plan ends without a start: nobody has seen the machine run. Or it is stopped after its start, and the plan ends with it standing.',
   why: 'A valve left shut, a wrong rotation or a short charge shows in the first minutes; after that the customer finds it.',
   source: 'common practice (handbook 13.1: start, read, adjust)',
   wrong: {
@@ -28,7 +28,19 @@ export const notStarted = defineCheck({
     const { entries } = whole;
     const opened = entries.reduce((last, entry, at) => (has(entry, 'opens') ? at : last), -1);
     const later = entries.slice(opened + 1);
-    if (opened < 0 || later.some((entry) => entry.after.running)) return;
+    const last = later.at(-1);
+    if (opened < 0 || !last) return;
+    if (later.some((entry) => entry.after.running)) {
+      const stop = later.filter((entry) => entry.before.running && !entry.after.running).at(-1);
+      if (!last.after.running && last.after.power === 'on' && stop)
+        whole.report(stop, {
+          message: 'The system is stopped here and the plan ends with it standing.',
+          slot: 'what',
+          root: 'stop',
+          concerns: whole.plan.graph.parts.map((part) => part.index),
+        });
+      return;
+    }
     const power = later
       .reverse()
       .find((entry) => entry.events.some((event) => event.type === 'powers' && event.to === 'on'));

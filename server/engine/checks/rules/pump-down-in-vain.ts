@@ -1,5 +1,6 @@
+import { has } from '../course';
 import { defineCheck } from '../define';
-import { readyCompressors } from '../plant';
+import { isCharged, readyCompressors } from '../plant';
 import { roundTrip } from '../round-trip';
 
 /** A pump-down that gathers nothing. */
@@ -12,7 +13,7 @@ export const pumpDownInVain = defineCheck({
   ground: 'practice',
   yieldsTo: ['compressor-without-refrigerant'],
   meaning:
-    'The plan pumps down while the machine stands still, or while nothing is shut behind the condenser or receiver: what the compressor puts in there runs out again.',
+    'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or nothing is opened after it.',
   why: 'The lines stay full; whoever opens them next relies on a charge that is not put away.',
   source: 'common practice (handbook 13.5: shut the liquid side, run, stop, shut the suction side)',
   wrong: {
@@ -25,6 +26,17 @@ export const pumpDownInVain = defineCheck({
       ['lock-out power\n', 'close sol-1, sol-2\n    pump-down system into receiver to 0 psig\n    lock-out power\n'],
     ],
   },
+  plan(whole) {
+    // A charge that is put away at the end, with nothing opened after it.
+    const last = whole.entries.reduce((found, entry, at) => (has(entry, 'pumps-down') ? at : found), -1);
+    const entry = whole.entries[last];
+    if (!entry || whole.entries.slice(last + 1).some((each) => has(each, 'opens') || has(each, 'recovers'))) return;
+    whole.report(entry, {
+      message:
+        'Nothing is recovered or opened after this pump-down: leave it out, or do it before the circuit is opened.',
+      root: entry.slot.step,
+    });
+  },
   step(here) {
     if (here.events('pumps-down').length === 0) return;
     const plant = here.before;
@@ -32,10 +44,20 @@ export const pumpDownInVain = defineCheck({
       here.report({ message: 'The machine stands still here, and draws nothing in: start it first.', root: here.step });
       return;
     }
+    const [compressor] = readyCompressors(plant);
+    if (compressor && !isCharged(plant, compressor.index)) {
+      const held = plant.parts[compressor.index]!.contents[0]!;
+      here.report({
+        message: (say) =>
+          `There is no charge in ${say.part(compressor.index)} to pump down: it would run on ${held.gas === 'refrigerant' ? 'a rest' : held.gas}, since ${say.step(held.since)}.`,
+        root: here.step,
+        related: held.since ? [{ cause: held.since, message: 'it stands so since here' }] : [],
+      });
+      return;
+    }
     // The valves of an old unit are no parts of the plan's circuit; one that states none relies on them.
     const valves = plant.graph.parts.some(({ kind }) => kind.shuts === 'hand' || kind.shuts === 'power');
     if (!valves || plant.marks.has('close service-valves')) return;
-    const [compressor] = readyCompressors(plant);
     if (!compressor || !roundTrip(plant, compressor.index).comesBack) return;
     here.report({
       message: (say) =>
