@@ -69,8 +69,8 @@ export const chargeIntoGas = defineCheck({
                     mend.insertBefore(
                       entry.slot.step,
                       ...(held.high > whole.plan.site.atmosphere * 1.3 ? ['release nitrogen outdoors'] : []),
-                      'evacuate system to 500 micron',
-                      'decay-test system for 30 min, rise at most 200 micron',
+                      'evacuate each open part to 500 micron',
+                      'decay-test each open part for 30 min, rise at most 200 micron',
                     ),
                   ),
               },

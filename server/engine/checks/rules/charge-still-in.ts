@@ -50,12 +50,17 @@ export const chargeStillIn = defineCheck({
           root: here.before.graph,
           concerns: space.parts,
           related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
-          fixes: [
-            {
-              title: 'Recover and prove zero before this step',
-              edits: (mend) => edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
-            },
-          ],
+          // What the job itself let in is wanted: taking it out again is no way to mend the order.
+          fixes:
+            held.since !== null
+              ? []
+              : [
+                  {
+                    title: 'Recover and prove zero before this step',
+                    edits: (mend) =>
+                      edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
+                  },
+                ],
         });
       }
     }

@@ -1,4 +1,5 @@
 import type { Cause, Plant } from '../../circuit/state';
+import type { Plan } from '../../plan/plan';
 import { firstStage } from '../../reference/pressure-test';
 import { standardAtmosphere } from '../../reference/table-units';
 import { defineCheck, type Whole } from '../define';
@@ -80,7 +81,7 @@ export const notPressureTested = defineCheck({
                 edits(
                   mend.insertBefore(
                     entry.slot.step,
-                    `pressure-test each open part to ${whole.plan.parameters.testPressure ? 'test-pressure' : '150 psig'} for 30 min`,
+                    `pressure-test each open part to ${levelFor(whole.plan)} for 30 min`,
                     'release nitrogen outdoors',
                   ),
                 ),
@@ -113,3 +114,10 @@ function proved(whole: Whole, plant: Plant, part: number): boolean {
   const design = statedDesign(plan, side) ?? saturationDesign(plan, side);
   return design === null || design - plan.site.atmosphere < stage * 3;
 }
+
+/** The level that a test is to have: as the plan states it, else the design pressure of its weaker side. */
+const levelFor = (plan: Plan): string => {
+  if (plan.parameters.testPressure) return 'test-pressure';
+  const low = plan.system.designLow;
+  return low ? gauge(plan, low.quantity.low) : '150 psig';
+};

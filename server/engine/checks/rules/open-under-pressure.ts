@@ -37,17 +37,22 @@ export const openUnderPressure = defineCheck({
         root: held.since ?? here.before.graph,
         concerns: space.parts,
         related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
-        fixes: [
-          charged
-            ? {
-                title: 'Recover and prove zero before this step',
-                edits: (mend) => edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
-              }
-            : {
-                title: 'Release the nitrogen before this step',
-                edits: (mend) => edits(mend.insertBefore(here.step, 'release nitrogen outdoors')),
-              },
-        ],
+        // What the job itself let in is wanted: taking it out again is no way to mend the order.
+        fixes:
+          charged && held.since !== null
+            ? []
+            : [
+                charged
+                  ? {
+                      title: 'Recover and prove zero before this step',
+                      edits: (mend) =>
+                        edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
+                    }
+                  : {
+                      title: 'Release the nitrogen before this step',
+                      edits: (mend) => edits(mend.insertBefore(here.step, 'release nitrogen outdoors')),
+                    },
+              ],
       });
     }
   },

@@ -28,6 +28,8 @@ export const valveLeftShut = defineCheck({
     if (!last) return;
     const { start } = whole.view.walk;
     const { graph } = whole.plan;
+    // Valves that one step shut are one mistake, mended by one edit.
+    const ways = new Map<string, string[]>();
     for (const part of graph.parts) {
       if (!touched(graph, part.index) || !standsNow(last.after, part.index)) continue;
       const [was, is] = [start.parts[part.index]!, last.after.parts[part.index]!];
@@ -52,17 +54,22 @@ export const valveLeftShut = defineCheck({
         : ends.length > 0 && !shut
           ? `open valves of ${part.name}`
           : `open ${part.name}`;
+      const root = `${entry.slot.step.text} ${held ?? 'shut'}`;
+      const own = ways.get(root);
+      if (own) own.push(way);
+      else ways.set(root, [way]);
+      const all = ways.get(root)!;
       whole.report(entry, {
         message: held
           ? `${part.name} is held open by ${held} here and never returned to control.`
           : `${part.name} is shut here and never opened again.`,
         slot: 'what',
-        root: `${entry.slot.step.text} ${held ?? 'shut'}`,
+        root,
         concerns: [part.index],
         fixes: [
           {
-            title: `At the end: ${way}`,
-            edits: (mend) => edits(mend.insertAfter(lastBeforeLeaving(whole.entries, entry), way)),
+            title: 'Put it back before anybody goes',
+            edits: (mend) => edits(mend.insertAfter(lastBeforeLeaving(whole.entries, entry), ...all)),
           },
         ],
       });
