@@ -1,7 +1,7 @@
 import type { Part } from '../../circuit/graph';
 import { type Bound, child } from '../../plan/bind';
 import { defineCheck } from '../define';
-import { lines } from '../plant-facts';
+import { changesRefrigerant, lines } from '../plant-facts';
 
 /** A kept line of which nobody knows the tube, while gas under pressure or solvent goes through it. */
 export const tubeNotStated = defineCheck({
@@ -12,7 +12,7 @@ export const tubeNotStated = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'A line that stays is flushed, and the plan states no tube for it; or it states a diameter with neither a table nor a wall.',
+    'A line that stays is flushed, or gets another refrigerant, and the plan states no tube for it; or it states a diameter with neither a table nor a wall.',
   why: 'Neither its rating nor the solvent and the time that it takes can be worked out.',
   source: 'common practice: diameter and wall are measured at the cut-out',
   wrong: { base: 'split', instead: [['liquid-line kept {\n      tube 3/8 in ACR', 'liquid-line kept { # <- here']] },
@@ -53,7 +53,9 @@ export const tubeNotStated = defineCheck({
         });
         continue;
       }
-      if (part.properties.tube || part.properties.rated !== undefined || !flushed.has(part.index)) continue;
+      const stays = part.standing === 'kept' && changesRefrigerant(whole.plan);
+      if (part.properties.tube || part.properties.rated !== undefined) continue;
+      if (!flushed.has(part.index) && !stays) continue;
       whole.reportPart(part.index, {
         message: `The tube of ${part.name} is not stated: measure diameter and wall, and write "tube … ACR" (and "wall … measured") in its block.`,
       });
