@@ -78,7 +78,7 @@ describe('a way back that does not suit', () => {
     [
       'the lines are flushed with both ends made up',
       [flushes, back(test, 'clean')],
-      /^way-back-unsafe: .*(crimp|flush)/,
+      /^way-back-unsafe: .*(blow-out|flush) each kept line/,
     ],
     [
       'the pump is put on refrigerant that was let in',
