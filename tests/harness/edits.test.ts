@@ -9,14 +9,14 @@ const harmless = outcomes.filter((each) => each.ruling.verdict === 'harmless');
 
 test('most harmful edits have a finding at the right place', () => {
   expect(harmful.length).toBeGreaterThan(80);
-  expect(harmful.filter((each) => each.rightPlace).length / harmful.length).toBeGreaterThan(0.88);
+  expect(harmful.filter((each) => each.rightPlace).length / harmful.length).toBeGreaterThan(0.93);
 });
 
 test('most harmless edits are left in peace', () => {
   expect(harmless.length).toBeGreaterThan(15);
-  expect(harmless.filter((each) => each.names.length === 0).length / harmless.length).toBeGreaterThan(0.88);
+  expect(harmless.filter((each) => each.names.length === 0).length / harmless.length).toBeGreaterThan(0.95);
 });
 
 test('most edits are ruled', () => {
-  expect((harmful.length + harmless.length) / outcomes.length).toBeGreaterThan(0.75);
+  expect((harmful.length + harmless.length) / outcomes.length).toBeGreaterThan(0.8);
 });
