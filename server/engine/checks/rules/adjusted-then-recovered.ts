@@ -9,6 +9,7 @@ export const adjustedThenRecovered = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['compressor-without-refrigerant', 'part-not-as-stated'],
   meaning:
     'A step trims the charge, a later one recovers it from the compressor’s part of the circuit, and what is charged then is not trimmed again.',
   why: 'The refrigerant that was trimmed goes into the cylinder; the machine is left with a charge that nobody has read.',
