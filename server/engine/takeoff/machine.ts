@@ -16,7 +16,7 @@ import {
   testPressure,
   valveSizeChange,
 } from './figures';
-import { computed, input, named } from './given';
+import { computed, type Given, input, named } from './given';
 import { filmOf, keepsOldOil } from './line-run';
 import { linesOf } from './lines';
 import { optionsOf } from './options';
@@ -48,14 +48,23 @@ function pressures(plan: Plan, options: FigureOptions): readonly Figure[] {
   const side = on(cooledByWater) && !on(cooledByAir) ? 'high-water' : 'high-air';
   const least = (subject: string, word: string): Figure =>
     designPressure.figure(subject, { refrigerant: gas, side: named(word, 'computed') }, options);
-  const test = (subject: string, design: typeof designLow): readonly Figure[] =>
-    design ? [testPressure.figure(subject, { design: stated(design) }, options)] : [];
+  const test = (subject: string, design: typeof designLow, high: boolean): readonly Figure[] =>
+    design ? [testPressure.figure(subject, { design: stated(design), relief: lowestRelief(plan, high) }, options)] : [];
   return [
     least('high side', side),
     least('low side', 'low'),
-    ...test('high side', designHigh),
-    ...test('low side', designLow),
+    ...test('high side', designHigh, true),
+    ...test('low side', designLow, false),
   ];
+}
+
+/** Where the first relief of a side opens; undefined where none that stays or comes is stated. */
+function lowestRelief(plan: Plan, high: boolean): Given | undefined {
+  const worked = plan.graph.parts.filter((part) => !plan.graph.circuits[part.circuit]?.untouched);
+  const settings = worked.flatMap((part) =>
+    part.highSide === high && part.standing !== 'removed' ? (part.properties.relief ?? []) : [],
+  );
+  return settings.length > 0 ? input(exactly('pressure', Math.min(...settings)), 'plan') : undefined;
 }
 
 /** The caps of the appliance standard by the room that they ask. */
@@ -87,7 +96,7 @@ function rooms(plan: Plan, options: FigureOptions): readonly Figure[] {
 function conversion(plan: Plan, options: FigureOptions): readonly Figure[] {
   const { refrigerant, evaporating, condensing, superheat, subcooling } = plan.system;
   const { before, after } = refrigerant;
-  if (!plan.kinds.includes('conversion') || before === null || after === null) return [];
+  if (!plan.kinds.includes('conversion') || before === null || after === null || before === after) return [];
   const from = named(before);
   const to = named(after);
   const temperatures = { evaporating: stated(evaporating), condensing: stated(condensing) };
