@@ -8,6 +8,7 @@ import { evacuationNotReachable } from './rules/evacuation-not-reachable';
 import { figureDiffers } from './rules/figure-differs';
 import { firstChargeUnusual } from './rules/first-charge-unusual';
 import { flushTimeUnusual } from './rules/flush-time-unusual';
+import { heldTooShort } from './rules/held-too-short';
 import { impossibleLevel } from './rules/impossible-level';
 import { purgePressureHigh } from './rules/purge-pressure-high';
 import { stockFallsShort } from './rules/stock-falls-short';
@@ -26,6 +27,7 @@ export const figureChecks: readonly Check[] = [
   evacuationNotDeep,
   evacuationNotReachable,
   decayLimitHigh,
+  heldTooShort,
   stockFallsShort,
   chargeDoesNotFit,
   firstChargeUnusual,
