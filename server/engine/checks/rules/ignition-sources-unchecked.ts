@@ -1,6 +1,12 @@
-import { defineCheck } from '../define';
+import type { Amount } from '../../plan/terms';
+import { isProblem, toQuantity } from '../../quantity';
+import { foot } from '../../reference/table-units';
+import { defineCheck, type Here } from '../define';
 import { burns, newFacts, unfit } from '../plant-facts';
-import { authority, edits } from '../support';
+import { amount, authority, edits } from '../support';
+
+/** How far round a job with flammable gas is kept clear of what could light it: 10 ft or 3 m, which counts as the same (common practice, equipment manuals). */
+const clearZone = 3;
 
 /** A flammable refrigerant is let in or charged, and nobody has looked for what could light it. */
 export const ignitionSourcesUnchecked = defineCheck({
@@ -11,7 +17,7 @@ export const ignitionSourcesUnchecked = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'A refrigerant that burns is charged, or a new unit lets its own charge in, before a step checks the ignition sources around.',
+    'A refrigerant that burns is charged, or a new unit lets its own charge in, before a step checks the ignition sources around; or the check goes less than 10 ft (3 m) round, and no sheet is cited for that.',
   why: 'A leaking hose or flare beside a flame, a contactor or a hot wire is enough.',
   source: 'common practice with classes A2L and A3; equipment manuals',
   wrong: {
@@ -23,12 +29,9 @@ export const ignitionSourcesUnchecked = defineCheck({
   },
   right: { base: 'split' },
   step(here) {
-    if (
-      unfit(here.plan) !== null ||
-      burns(newFacts(here.plan)) === 0 ||
-      here.before.marks.has('check ignition-sources')
-    )
-      return;
+    if (unfit(here.plan) !== null || burns(newFacts(here.plan)) === 0) return;
+    zoneTooSmall(here);
+    if (here.before.marks.has('check ignition-sources')) return;
     const lets = here.events('lets-in').some((event) => event.parts.some((part) => here.before.parts[part]?.ownCharge));
     const charges = here.events('charges').some((event) => event.purpose === 'charge');
     if (!lets && !charges) return;
@@ -44,3 +47,18 @@ export const ignitionSourcesUnchecked = defineCheck({
     });
   },
 });
+
+/** The check itself, where it looks less far round than gas from a hose or a flare drifts. */
+function zoneTooSmall(here: Here): void {
+  const within = here.step.values['within'] as Amount | undefined;
+  if (!within || here.per !== null || here.after.marks.get('check ignition-sources') !== here.entry.cause) return;
+  const distance = toQuantity(within.literal, within.kind, here.plan.site.atmosphere);
+  // One percent is less than anyone paces out.
+  if (isProblem(distance) || distance.high >= clearZone * 0.99) return;
+  here.report({
+    message: `${here.plan.system.refrigerant.after} burns (${newFacts(here.plan)?.safetyClass}), and ignition sources are looked for only within ${amount('length', distance.high)}: keep ${amount('length', 10 * foot)} clear (common practice, equipment manuals), or cite the sheet; ${authority}.`,
+    slot: 'within',
+    root: 'zone',
+    fixes: [{ title: 'Look within 10 ft', edits: (mend) => edits(mend.replace(here.step, 'within', 'within 10 ft')) }],
+  });
+}

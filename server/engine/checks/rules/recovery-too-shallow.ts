@@ -2,7 +2,8 @@ import { lawOf, lawTaken } from '../../plan/law';
 import type { Stated } from '../../plan/plan';
 import { exactly, type Quantity } from '../../quantity';
 import { recoveryByLaw } from '../../reference/jurisdictions';
-import { recoveryLevelSource, unreachableLevelSource } from '../../reference/recovery-levels';
+import { recoveryLevelSource, smallAppliance, unreachableLevelSource } from '../../reference/recovery-levels';
+import { inchOfMercury } from '../../reference/table-units';
 import { recoveryLevel } from '../../takeoff/figures/recovery-level';
 import { input, named } from '../../takeoff/given';
 import type { Entry } from '../../walk/walk';
@@ -19,13 +20,16 @@ export const recoveryTooShallow = defineCheck({
   reads: 'figure',
   ground: 'law',
   meaning:
-    'The level stated for this recovery is above the one that the law of the site asks (`law` of the site; the table of the US where it states none): by the pressure class of the refrigerant, the charge and the age of the recovery machine. For a repair that takes neither compressor nor coil off, atmospheric pressure is enough.',
+    'The level stated for this recovery is above the one that the law of the site asks (`law` of the site; the table of the US where it states none): by the pressure class of the refrigerant, the charge and the age of the recovery machine. A small appliance under the law of the US is emptied by share of its charge, or to 4 inHg: a vacuum that is stated and falls short of that is no level of the rule. For a repair that takes neither compressor nor coil off, atmospheric pressure is enough.',
   why: 'What is left is let into the air when the circuit is opened: against the law, and more than a trace with a large or a medium-pressure charge.',
   source: `${recoveryLevelSource}, where the site states no other law; ${recoveryByLaw.EU.source}; ${unreachableLevelSource} (handbook 2.1); ${authority}`,
   wrong: { base: 'split', instead: [['recover system to 0 inHg', 'recover system to 20 psig # <- here']] },
   right: { base: 'split' },
   plan(whole) {
-    if (whole.plan.system.smallAppliance !== null) return;
+    if (whole.plan.system.smallAppliance !== null) {
+      if (lawOf(whole.plan) === 'US') vacuumOfSmallAppliance(whole);
+      return;
+    }
     whole.entries.forEach((entry, at) => {
       for (const event of entry.events) {
         if (event.type !== 'recovers' || event.spaces.length === 0) continue;
@@ -61,9 +65,36 @@ export const recoveryTooShallow = defineCheck({
   },
 });
 
+/** Of a small appliance a share is taken out, or a vacuum drawn; one that is stated must be the rule's. */
+function vacuumOfSmallAppliance(whole: Whole): void {
+  const { atmosphere } = whole.plan.site;
+  const asked = atmosphere - smallAppliance.vacuumInHg * inchOfMercury;
+  whole.entries.forEach((entry, at) => {
+    for (const event of entry.events) {
+      if (event.type !== 'recovers' || event.spaces.length === 0 || !entry.slot.step.spans['level']) continue;
+      if (!event.held.some((each) => each.refrigerant)) continue;
+      const parts = event.spaces.flatMap((space) => space.parts);
+      // A level at or above the atmosphere says that the share of the charge counts; half an inch is what a gauge shows.
+      if (event.level > atmosphere * 0.99 || event.level <= asked + inchOfMercury / 2) continue;
+      if (reachedLater(whole.entries, at, parts, asked)) continue;
+      whole.report(entry, {
+        message: `${inches(whole, event.level)} of vacuum empties no small appliance by the rule: it asks ${inches(whole, asked)} (${smallAppliance.source}); ${authority}.`,
+        slot: 'level',
+        concerns: parts,
+        fixes: [
+          {
+            title: `Recover to ${inches(whole, asked)}`,
+            edits: (mend) => edits(mend.replace(entry.slot.step, 'level', `to ${inches(whole, asked)}`)),
+          },
+        ],
+      });
+    }
+  });
+}
+
 /** The level in whole inches of mercury, as the rule prints it. */
 const inches = (whole: Whole, level: number): string =>
-  `${Math.round((whole.plan.site.atmosphere - level) / 3386.39)} inHg`;
+  `${Math.round((whole.plan.site.atmosphere - level) / inchOfMercury)} inHg`;
 
 function required(whole: Whole, gas: string, wide: boolean): number | null {
   const { plan } = whole;

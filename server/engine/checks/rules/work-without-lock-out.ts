@@ -12,7 +12,7 @@ export const workWithoutLockOut = defineCheck({
   reads: 'state',
   ground: 'law',
   meaning:
-    'At this step the circuit is opened, cut or brazed while neither the power nor the machine that it hangs on is locked out. Control power alone, survey, pump-down and oil rounds before the lock-out are fine; so is a drier shell between its own shut valves.',
+    'At this step the circuit is opened, cut or brazed while neither the power nor the machine that it hangs on is locked out. Control power alone, survey, pump-down and oil rounds before the lock-out are fine; so is a drier shell between its own shut valves while the machine runs on; once it is stopped, it can start by itself.',
   why: 'A compressor or fan that starts by itself hurts people, draws air into an open circuit and burns out.',
   source: '29 CFR 1910.147 (handbook 11, electrical isolation)',
   wrong: {
@@ -26,7 +26,9 @@ export const workWithoutLockOut = defineCheck({
   step(here) {
     if (here.before.power !== 'on') return;
     for (const event of here.events('opens')) {
-      if (event.how === 'pierced' || onlyDriers(here.before, event.space)) continue;
+      if (event.how === 'pierced') continue;
+      // Cores are changed beside a machine that runs on; one that was stopped for it starts when its control calls.
+      if (here.before.running && onlyDriers(here.before, event.space)) continue;
       if (lockedOutAt(here, event.part, event.space)) continue;
       say(here, event.part, 'opened');
       return;
