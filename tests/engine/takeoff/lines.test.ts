@@ -334,6 +334,8 @@ describe('hot gas', () => {
     ['R-22', 161.11, 178.97, 55.349, 52.768, 72.128],
     ['R-134a', 134.5, 147.85, 45.795, 43.994, 67.6],
     ['R-32', 183.98, 203.86, 53.182, 50.324, 110.788],
+    // A blend with glide condenses by its bubble line.
+    ['R-407C', 159.55, 175.42, 65.86, 62.658, 70.795],
   ])('%s: temperature, velocity and oil up the riser', (refrigerant, cool, hot, dense, thin, effect) => {
     const view = discharge(refrigerant, 'rise 10 ft');
     const [low, high] = endsIn(lineFigure(view, 'discharge-line', 'discharge-temperature'), degree);
