@@ -10,6 +10,7 @@ import { firstChargeUnusual } from './rules/first-charge-unusual';
 import { flushTimeUnusual } from './rules/flush-time-unusual';
 import { heldTooShort } from './rules/held-too-short';
 import { impossibleLevel } from './rules/impossible-level';
+import { limitFarTooLoose } from './rules/limit-far-too-loose';
 import { purgePressureHigh } from './rules/purge-pressure-high';
 import { stockFallsShort } from './rules/stock-falls-short';
 import { testBelowDesign } from './rules/test-below-design';
@@ -27,6 +28,7 @@ export const figureChecks: readonly Check[] = [
   evacuationNotDeep,
   evacuationNotReachable,
   decayLimitHigh,
+  limitFarTooLoose,
   heldTooShort,
   stockFallsShort,
   chargeDoesNotFit,

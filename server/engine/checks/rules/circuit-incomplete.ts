@@ -1,21 +1,22 @@
 import type { Part } from '../../circuit/graph';
 import { wordSpan } from '../../plan/gather';
+import type { Entry } from '../../walk/walk';
 import { statement } from '../course';
-import { defineCheck } from '../define';
+import { defineCheck, type Whole } from '../define';
 import { isCompressor, standsNow, touched } from '../plant';
 
 /** A machine that lacks what no machine works without. */
 export const circuitIncomplete = defineCheck({
   name: 'circuit-incomplete',
   severity: 'warning',
-  title: 'The circuit ends without a metering device',
+  title: 'The circuit lacks what no machine works without',
   acceptable: true,
   reads: 'state',
   ground: 'practice',
   yieldsTo: ['part-not-as-stated', 'joint-left-open'],
   meaning:
-    'A circuit with a compressor and a coil has no expansion valve, orifice or capillary tube in place when the plan ends: none is stated, or it was taken off for good.',
-  why: 'Nothing lets the liquid down: either the plan forgets a part, and its drawing, its checks and its list of parts with it, or the machine does not cool.',
+    'A circuit with a compressor and a coil has no expansion valve, orifice or capillary tube in place when the plan ends: none is stated, or it was taken off for good. Or a circuit that is charged has no compressor, or not two coils, one that gives heat off and one that takes it up.',
+  why: 'Nothing lets the liquid down, or nothing moves the heat: either the plan forgets a part, and its drawing, its checks and its list of parts with it, or the machine does not cool.',
   source: 'common practice',
   wrong: {
     base: 'split',
@@ -31,6 +32,16 @@ export const circuitIncomplete = defineCheck({
       const parts = graph.parts.filter((part) => part.circuit === at);
       const there = (is: (part: Part) => boolean): boolean =>
         parts.some((part) => is(part) && standsNow(last.after, part.index));
+      const lacks = whole.entries.some((entry) => comesIn(entry, parts)) ? lacking(parts) : null;
+      if (lacks !== null) {
+        reportLack(
+          whole,
+          at,
+          parts,
+          `Refrigerant comes into this circuit, and it has no ${lacks}: state what it runs with.`,
+        );
+        return;
+      }
       const metered = there((part) => part.kind.group === 'metering');
       if (metered || !there(isCompressor) || !there((part) => part.kind.group === 'coil')) return;
       const gone = parts.find((part) => part.kind.group === 'metering');
@@ -42,11 +53,35 @@ export const circuitIncomplete = defineCheck({
         });
         return;
       }
-      const block = statement(whole.plan, 'circuit');
-      const [first] = parts;
-      const report = { message: `Nothing in this circuit ${message}.`, root: `circuit ${at}` };
-      if (block) whole.reportAt(block, wordSpan(block), { ...report, concerns: [] });
-      else if (first && touched(graph, first.index)) whole.reportPart(first.index, { ...report, concerns: [] });
+      reportLack(whole, at, parts, `Nothing in this circuit ${message}.`);
     });
   },
 });
+
+/** Refrigerant is weighed into the parts. A unit that lets its own charge in is no sign: the rest may stand on another drawing. */
+const comesIn = (entry: Entry, parts: readonly Part[]): boolean => {
+  const own = (index: number): boolean => parts.some((part) => part.index === index);
+  return entry.events.some(
+    (event) =>
+      event.type === 'charges' && event.purpose === 'charge' && event.spaces.some((space) => space.parts.some(own)),
+  );
+};
+
+/** Coils that can give heat off; any other only takes it up. */
+const givesHeatOff: readonly string[] = ['condenser', 'coaxial-coil', 'plate-exchanger', 'microchannel-coil'];
+
+/** What was never drawn, however it stands; null where compressor and two coils are there. */
+function lacking(parts: readonly Part[]): string | null {
+  if (!parts.some(isCompressor)) return 'compressor';
+  const coils = parts.filter((part) => part.kind.group === 'coil');
+  if (!coils.some((part) => givesHeatOff.includes(part.kind.kind))) return 'condenser';
+  return coils.length < 2 ? 'evaporator' : null;
+}
+
+function reportLack(whole: Whole, circuit: number, parts: readonly Part[], message: string): void {
+  const report = { message, root: `circuit ${circuit}` };
+  const block = statement(whole.plan, 'circuit');
+  const [first] = parts;
+  if (block) whole.reportAt(block, wordSpan(block), { ...report, concerns: [] });
+  else if (first && touched(whole.plan.graph, first.index)) whole.reportPart(first.index, { ...report, concerns: [] });
+}

@@ -1,7 +1,15 @@
 import type { Plan } from '../../plan/plan';
 import { designTemperatures } from '../../reference/pressure-test';
 import { defineCheck, type Whole } from '../define';
-import { type Side, saturationDesign, systemSpot } from '../plant-facts';
+import {
+  changesRefrigerant,
+  keptEquipment,
+  type Side,
+  saturationDesign,
+  sideOf,
+  statedDesign,
+  systemSpot,
+} from '../plant-facts';
 import { authority, gauge } from '../support';
 
 /**
@@ -20,7 +28,7 @@ export const designPressureUnlikely = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'The stated design pressure of a side is less than three quarters, or more than three times, of what the refrigerant reaches at the design temperature; or above the rating of the system; or the low side stands above the high side.',
+    'The stated design pressure of a side is less than three quarters, or more than three times, of what the refrigerant reaches at the design temperature; or above the rating of the system; or the low side stands above the high side. Or a part is rated at less than three quarters of the design pressure of its side.',
   why: 'Test pressure, relief setting and the weakest part all hang on it: one digit too many bursts a coil, one too few proves nothing.',
   source: `${designTemperatures.source} (from memory); the borders are common practice, no source`,
   wrong: {
@@ -37,6 +45,7 @@ export const designPressureUnlikely = defineCheck({
       if (off) report(whole, side, off);
       slipped ||= off !== null;
     }
+    if (!slipped) ratingsFarBelow(whole);
     // Where one of the two is no plate's figure, that it stands on the wrong side of the other follows from it.
     if (!slipped && designLow && designHigh && designLow.quantity.low > designHigh.quantity.low * 1.005)
       report(whole, 'low', `and the high side for ${gauge(whole.plan, designHigh.quantity.low)}, which is less`);
@@ -72,4 +81,30 @@ function report(whole: Whole, side: Side, against: string): void {
     message: `The ${side} side is stated as designed for ${gauge(plan, stated.quantity.low)}, ${against}: read the plate again; ${authority}.`,
     root: side,
   });
+}
+
+/** Parts whose own plate contradicts the side that they stand on: one digit too few, or the wrong part. */
+function ratingsFarBelow(whole: Whole): void {
+  const { plan } = whole;
+  const { atmosphere } = plan.site;
+  // What stays for another refrigerant has a check of its own, over-design-pressure.
+  const judged = changesRefrigerant(plan) ? keptEquipment(plan) : [];
+  for (const part of plan.graph.parts) {
+    const { rated } = part.properties;
+    // Lines are judged with their tube, by tube-not-rated.
+    if (
+      rated === undefined ||
+      part.kind.group === 'line' ||
+      judged.includes(part) ||
+      plan.graph.circuits[part.circuit]?.untouched
+    )
+      continue;
+    const side = sideOf(plan, part);
+    const design = statedDesign(plan, side) ?? saturationDesign(plan, side);
+    if (design === null || rated - atmosphere >= (design - atmosphere) * least) continue;
+    whole.reportPart(part.index, {
+      message: `${part.name} is rated ${gauge(plan, rated)}, and the ${side} side that it stands on sees up to ${gauge(plan, design)} (design pressure): read its plate again, or take another; ${authority}.`,
+      concerns: [part.index],
+    });
+  }
 }
