@@ -243,6 +243,13 @@ describe('the leak rate of a repair', () => {
     expect(endsIn(one(all, 'leak-rate'), 0.01)[0]).toBeCloseTo(20, 6);
   });
 
+  it('goes by the full charge, not by what was left of it', () => {
+    const plan = repair('R-410A', 'recover-charge 50 lb\n    charge 100 lb');
+    // 10 lb of 100 in 365 days.
+    const all = rate('weighed 40 lb', 'weighed 50 lb', 'last-addition 2026-05-18', plan);
+    expect(endsIn(one(all, 'leak-rate'), 0.01)[0]).toBeCloseTo(10, 6);
+  });
+
   it.each(['', 'last-addition 2027-05-18', 'last-addition 2027-06-01'])(
     'lacks the time since the last addition with `%s`',
     (last) => {
