@@ -1,5 +1,5 @@
 import { exactly, show } from '../../quantity';
-import { firstStart, timeOf } from '../course';
+import { firstStart, timeOf, visitOf } from '../course';
 import { defineCheck } from '../define';
 import { readyCompressors } from '../plant';
 import { edits } from '../support';
@@ -18,7 +18,7 @@ export const heaterTooShort = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'A compressor with a sump of oil is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start.',
+    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start.',
   why: 'Liquid in the cold oil boils at the start, foams the oil out and breaks bearings and valves.',
   source: 'at least 12 to 24 h before the start: common practice (handbook 13.1)',
   wrong: {
@@ -51,19 +51,32 @@ export const heaterTooShort = defineCheck({
       if (each.after.power === 'locked-out') off = k;
     });
     const compressor = readyCompressors(entry.before).find((part) => (part.properties.oil?.volume ?? 0) >= heatedSump);
-    if (off < 0 || !compressor) return;
-    const time = whole.entries.slice(off + 1, at).reduce((sum, each) => sum + timeOf(each, 'time'), 0);
+    const under = whole.entries.slice(off + 1, at);
+    const powers = under.filter((each) => each.slot.step.word.word === 'energise');
+    // Whoever gives the controls power for a stated time before a start warms a sump, however small it is.
+    const [short] = powers.filter((each) => timeOf(each, 'time') > 0).slice(-1);
+    const warmed = compressor ?? (short && readyCompressors(entry.before)[0]);
+    if (off < 0 || !warmed || powers.some((each) => typeof each.slot.step.values['per'] === 'string')) return;
+    const time = under.reduce((sum, each) => sum + timeOf(each, 'time'), 0);
     if (time >= heaterTime * 0.99) return;
-    const power = whole.entries.slice(off + 1, at)[0] ?? entry;
+    // The crew is away over night between two visits, and the heater stays on.
+    if (short && visitOf(short) !== visitOf(entry)) return;
+    const power = under[0] ?? entry;
     whole.report(entry, {
       message: (say) =>
-        `${say.part(compressor.index)} starts after ${time > 0 ? show(exactly('time', time)) : 'no stated time'} with its heater on: give the controls power for at least 12 h first.`,
+        `${say.part(warmed.index)} starts after ${time > 0 ? show(exactly('time', time)) : 'no stated time'} with its heater on: give the controls power for at least 12 h first.`,
       slot: 'what',
+      related: short ? [{ cause: short.cause, message: 'its heater gets power here' }] : [],
       fixes: [
-        {
-          title: 'Give the controls power for 24 h before the power comes back',
-          edits: (mend) => edits(mend.insertBefore(power.slot.step, 'energise controls for 24 h')),
-        },
+        short
+          ? {
+              title: 'Give the controls power for 24 h',
+              edits: (mend) => edits(mend.replace(short.slot.step, 'time', 'for 24 h')),
+            }
+          : {
+              title: 'Give the controls power for 24 h before the power comes back',
+              edits: (mend) => edits(mend.insertBefore(power.slot.step, 'energise controls for 24 h')),
+            },
       ],
     });
   },
