@@ -2,7 +2,7 @@ import { kindNamed } from '../engine/circuit/kinds';
 import type { Bound, Span } from '../engine/plan/bind';
 import type { Declaration, Scope } from '../engine/plan/scope';
 import type { Selector } from '../engine/plan/selection';
-import type { Name, Reference } from '../engine/plan/terms';
+import type { Name, Reference } from '../engine/plan/term';
 import type { Snapshot } from './engine';
 
 /** A name in a statement, at offsets from the statement's start. */

@@ -2,7 +2,7 @@ import type { Item, SyntaxFault, Token, Tree } from '../../grammar/tree';
 import type { Finding } from './finding';
 import { type Bound, repeatedOnce } from './plan/bind';
 import { faultFinding, wordSpan } from './plan/gather';
-import type { TermFault } from './plan/terms';
+import type { TermFault } from './plan/term';
 import { isProblem, readLiteral } from './quantity';
 
 /**

@@ -9,7 +9,7 @@ import { assemble } from './plan/assemble';
 import { type Binder, type Bound, child } from './plan/bind';
 import type { Plan } from './plan/plan';
 import { type Declaration, declarationsOf, Scope } from './plan/scope';
-import type { Name } from './plan/terms';
+import type { Name } from './plan/term';
 import { type TakeOff, takeOff } from './takeoff/take-off';
 import { type Use, useFinding, usesOf } from './uses';
 import type { PlanView } from './view';

@@ -1,4 +1,4 @@
-import type { Name } from '../../engine/plan/terms';
+import type { Name } from '../../engine/plan/term';
 import type { Word } from '../../engine/plan/vocabulary';
 import { labelsOf, stepsAround } from '../names';
 import type { Setting } from './proposal';

@@ -1,5 +1,5 @@
 import { readTerms } from '../../engine/plan/bind';
-import type { Amount } from '../../engine/plan/terms';
+import type { Amount } from '../../engine/plan/term';
 import type { Slot, Word } from '../../engine/plan/vocabulary';
 import { vocabulary } from '../../engine/vocabulary';
 import { theGrammar } from '../../engine/workspace';

@@ -1,7 +1,7 @@
 import { checks } from '../../engine/checks/all';
 import { oilFamilies } from '../../engine/plan/assemble';
 import { firstLine } from '../../engine/plan/step';
-import type { Reference } from '../../engine/plan/terms';
+import type { Reference } from '../../engine/plan/term';
 import { refrigerantNames } from '../../engine/properties';
 import { refrigerantFacts } from '../../engine/reference/refrigerant-facts';
 import { checkPage } from '../check-page';

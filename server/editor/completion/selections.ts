@@ -1,7 +1,7 @@
 import type { Token } from '../../../grammar/tree';
 import { kinds } from '../../engine/circuit/kinds';
 import { standings } from '../../engine/plan/selection';
-import type { Term } from '../../engine/plan/terms';
+import type { Term } from '../../engine/plan/term';
 import type { Word } from '../../engine/plan/vocabulary';
 import { partsOf } from '../names';
 import { nameProposals } from './names';

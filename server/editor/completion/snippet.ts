@@ -1,5 +1,5 @@
 import { isNeeded, slotText } from '../../engine/plan/form-text';
-import type { Term } from '../../engine/plan/terms';
+import type { Term } from '../../engine/plan/term';
 import { isPositional, type Slot, type Word } from '../../engine/plan/vocabulary';
 import { exampleOf } from './examples';
 

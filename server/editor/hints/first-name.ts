@@ -1,4 +1,4 @@
-import type { Name } from '../../engine/plan/terms';
+import type { Name } from '../../engine/plan/term';
 
 /** The first name among a statement's values: what a line of stock brings. */
 export function firstName(values: Readonly<Record<string, unknown>>): string | undefined {

@@ -1,5 +1,5 @@
 import type { Bound } from '../../engine/plan/bind';
-import type { Amount } from '../../engine/plan/terms';
+import type { Amount } from '../../engine/plan/term';
 import {
   isProblem,
   type Kind,

@@ -1,7 +1,7 @@
 import type { Bound } from '../plan/bind';
 import type { Plan } from '../plan/plan';
 import type { Step } from '../plan/step';
-import type { Amount } from '../plan/terms';
+import type { Amount } from '../plan/term';
 import { isProblem, toQuantity } from '../quantity';
 import { standardAtmosphere } from '../reference/table-units';
 import type { Entry } from '../walk/walk';

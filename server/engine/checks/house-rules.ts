@@ -1,7 +1,7 @@
 import { kindNamed } from '../circuit/kinds';
 import type { Bound } from '../plan/bind';
 import type { JobKind } from '../plan/plan';
-import type { Amount } from '../plan/terms';
+import type { Amount } from '../plan/term';
 import { isProblem, type Quantity, toQuantity } from '../quantity';
 import { vocabulary } from '../vocabulary';
 import { perHead } from './per-head';

@@ -3,7 +3,7 @@ import { type Bound, child } from '../plan/bind';
 import { stated, wordSpan } from '../plan/gather';
 import type { BringItem, Plan } from '../plan/plan';
 import type { Declaration } from '../plan/scope';
-import type { Name } from '../plan/terms';
+import type { Name } from '../plan/term';
 import type { Quantity } from '../quantity';
 
 /** What the plan brings along, and what the shop's files say of it. */

@@ -1,7 +1,7 @@
 import type { Edit } from '../finding';
 import { lawOf } from '../plan/law';
 import type { Plan } from '../plan/plan';
-import type { Name } from '../plan/terms';
+import type { Name } from '../plan/term';
 import { exactly, type Kind, type Quantity, show } from '../quantity';
 import { citations, type LawMatter } from '../reference/jurisdictions';
 

@@ -15,7 +15,7 @@ import { nearestTube, type TubeStandard, tubeNamed } from '../reference/tubes';
 import { type Bound, child, children } from './bind';
 import { type Gather, stated, wordSpan } from './gather';
 import type { Scope } from './scope';
-import type { Amount, Name } from './terms';
+import type { Amount, Name } from './term';
 
 /** Parts and passages of a plan that are walked: the largest supermarket rack has a few hundred. */
 const mostPassages = 500;

@@ -8,7 +8,7 @@ import type { Acceptance, BringItem, Change, CrewMember, Head, JobKind, Plan, St
 import { isRefrigerant } from './refrigerants';
 import type { Declaration, Scope } from './scope';
 import { type Step, stepsOf } from './step';
-import type { Name } from './terms';
+import type { Name } from './term';
 import type { Vocabulary } from './vocabulary';
 
 export const oilFamilies = ['mineral', 'alkylbenzene', 'POE', 'PVE', 'PAG', 'PAO'] as const;

@@ -1,7 +1,7 @@
 import type { Block, Statement, Token } from '../../../grammar/tree';
 import { nearest } from '../quantity';
 import { shortened } from './shortened';
-import { Cursor, type TermFault } from './terms';
+import { Cursor, type TermFault } from './term';
 import { type Form, isPositional, type Place, type Slot, type Vocabulary, type Word } from './vocabulary';
 
 export interface Span {

@@ -2,7 +2,7 @@ import type { Token } from '../../../grammar/tree';
 import { type Bound, backwardRounds, readTerms } from './bind';
 import { faultFinding, type Gather, wordSpan } from './gather';
 import { adapt, type Departure, eachStep, type Step, stepsOf } from './step';
-import type { Name } from './terms';
+import type { Name } from './term';
 import type { Form, Vocabulary } from './vocabulary';
 
 const departures = new Set(['change', 'skip', 'replace', 'before', 'after']);

@@ -1,6 +1,6 @@
 import type { Token } from '../../../grammar/tree';
 import { keyAt, keys } from './bind';
-import { Cursor, type Term } from './terms';
+import { Cursor, type Term } from './term';
 import { type Form, isPositional, type Slot } from './vocabulary';
 
 /** A slot by its name in the form. */

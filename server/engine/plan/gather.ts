@@ -4,7 +4,7 @@ import type { Bound, Span } from './bind';
 import type { Stated } from './plan';
 import { meantRefrigerant, whyNoRefrigerant } from './refrigerants';
 import { shortened } from './shortened';
-import type { Amount, TermFault } from './terms';
+import type { Amount, TermFault } from './term';
 
 /** Collects findings while a plan is put together, each at its place in a file. */
 export class Gather {

@@ -1,7 +1,7 @@
 import { ofSteps } from './assemble';
 import type { Bound } from './bind';
 import type { Head } from './plan';
-import type { Amount } from './terms';
+import type { Amount } from './term';
 
 export type System = 'inch-pound' | 'si';
 

@@ -4,7 +4,7 @@ import type { Quantity } from '../quantity';
 import type { Bound, Span } from './bind';
 import type { Declaration, Scope } from './scope';
 import type { Departure, Step } from './step';
-import type { Amount } from './terms';
+import type { Amount } from './term';
 
 export type JobKind = 'changeout' | 'conversion' | 'burnout' | 'repair' | 'new';
 

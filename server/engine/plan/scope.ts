@@ -1,5 +1,5 @@
 import type { Bound } from './bind';
-import type { Name } from './terms';
+import type { Name } from './term';
 
 /** What a file declares: a plan, a standard, a solvent … */
 export interface Declaration {

@@ -1,6 +1,6 @@
 import type { Token } from '../../../grammar/tree';
 import { shortened } from './shortened';
-import type { Reading, Term } from './terms';
+import type { Reading, Term } from './term';
 
 /** Words before a noun that narrow it down. */
 export const standings = ['kept', 'new', 'old', 'open', 'added', 'reused', 'removed'] as const;

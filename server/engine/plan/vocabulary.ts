@@ -1,4 +1,4 @@
-import type { Term } from './terms';
+import type { Term } from './term';
 
 /**
  * What a word of the language is, said once: from these descriptions come binding and its findings, completion, hover,

@@ -1,4 +1,5 @@
-import { choice, name, quantity, rounds, text } from '../plan/terms';
+import { quantity } from '../plan/amounts';
+import { choice, name, rounds, text } from '../plan/terms';
 import { clause, first, flag, maybe, needed, word } from '../plan/vocabulary';
 
 /** Words that stand in a step's block: who, limits, readings, what to do if it fails. */

@@ -1,5 +1,6 @@
-import type { Amount } from '../plan/terms';
-import { bounded, choice, name, quantity } from '../plan/terms';
+import { bounded, quantity } from '../plan/amounts';
+import type { Amount } from '../plan/term';
+import { choice, name } from '../plan/terms';
 import { clause, flag } from '../plan/vocabulary';
 import type { Speech } from './verb';
 

@@ -1,6 +1,6 @@
 import type { Space } from '../circuit/spaces';
 import type { Selector } from '../plan/selection';
-import type { Amount, Name } from '../plan/terms';
+import type { Amount, Name } from '../plan/term';
 import { ownChargeIn } from './gas';
 import type { Act } from './verb';
 

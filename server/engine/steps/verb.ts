@@ -4,7 +4,7 @@ import type { Cause } from '../circuit/state';
 import type { Plan } from '../plan/plan';
 import type { Selector } from '../plan/selection';
 import type { Step } from '../plan/step';
-import type { Amount } from '../plan/terms';
+import type { Amount } from '../plan/term';
 import type { Form, Role, Values, Word } from '../plan/vocabulary';
 import type { Quantity } from '../quantity';
 import type { Event } from './events';

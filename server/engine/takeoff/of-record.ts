@@ -3,7 +3,7 @@ import { stated } from '../plan/gather';
 import type { Plan } from '../plan/plan';
 import type { Declaration } from '../plan/scope';
 import { eachStep, type Step } from '../plan/step';
-import type { Name } from '../plan/terms';
+import type { Name } from '../plan/term';
 import { between, exactly, type Quantity } from '../quantity';
 import type { Walk } from '../walk/walk';
 import type { Figure } from './figure';

@@ -1,6 +1,6 @@
 import type { Plan } from '../plan/plan';
 import type { Declaration } from '../plan/scope';
-import type { Name } from '../plan/terms';
+import type { Name } from '../plan/term';
 import { exactly } from '../quantity';
 import type { Entry } from '../walk/walk';
 import type { Counted } from './draws';

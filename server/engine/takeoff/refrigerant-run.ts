@@ -1,5 +1,5 @@
 import type { Plan } from '../plan/plan';
-import type { Name } from '../plan/terms';
+import type { Name } from '../plan/term';
 import type { Counted } from './draws';
 import { factOf } from './stock-data';
 import { runSupply, type SupplyDraw, type SupplyRun } from './supply-run';

@@ -1,6 +1,6 @@
 import { type Bound, children } from '../plan/bind';
 import type { Step } from '../plan/step';
-import type { Name } from '../plan/terms';
+import type { Name } from '../plan/term';
 import { type Entry, roundsOf } from '../walk/walk';
 
 /** How often an entry of the walk is worked: least to most. In a repeat the two entries of a step share its rounds. */

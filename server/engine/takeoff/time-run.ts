@@ -1,6 +1,6 @@
 import type { Plan } from '../plan/plan';
 import type { Step } from '../plan/step';
-import type { Amount } from '../plan/terms';
+import type { Amount } from '../plan/term';
 import { between, exactly, isProblem, type Quantity, toQuantity } from '../quantity';
 import { fact } from '../reference/fact';
 import { hour, minute } from '../reference/table-units';

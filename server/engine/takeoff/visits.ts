@@ -1,6 +1,6 @@
 import type { Plan } from '../plan/plan';
 import { eachStep } from '../plan/step';
-import type { Amount } from '../plan/terms';
+import type { Amount } from '../plan/term';
 import { isProblem, toQuantity } from '../quantity';
 import { type Given, input } from './given';
 

@@ -1,4 +1,5 @@
-import { bounded, choice, count, name, quantity, text } from '../plan/terms';
+import { bounded, quantity } from '../plan/amounts';
+import { choice, count, name, text } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 
 /** Words of what a job takes along. */

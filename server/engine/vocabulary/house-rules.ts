@@ -1,4 +1,5 @@
-import { choice, list, name, quantity, thing } from '../plan/terms';
+import { quantity } from '../plan/amounts';
+import { choice, list, name, thing } from '../plan/terms';
 import { clause, first, flag, needed, word } from '../plan/vocabulary';
 
 /** Words of house rules. */

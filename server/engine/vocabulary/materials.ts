@@ -1,4 +1,5 @@
-import { bounded, choice, clock, count, date, list, name, quantity, text } from '../plan/terms';
+import { bounded, quantity } from '../plan/amounts';
+import { choice, clock, count, date, list, name, text } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 
 /** Words of the shop's materials, as their data sheets and collars give them. */

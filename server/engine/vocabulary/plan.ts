@@ -1,4 +1,5 @@
-import { choice, count, date, list, name, quantity, text } from '../plan/terms';
+import { quantity } from '../plan/amounts';
+import { choice, count, date, list, name, text } from '../plan/terms';
 import { clause, first, flag, word } from '../plan/vocabulary';
 
 const label = name('label');

@@ -1,4 +1,5 @@
-import { bounded, choice, count, list, quantity, thing } from '../plan/terms';
+import { bounded, quantity } from '../plan/amounts';
+import { choice, count, list, thing } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 import { lawDefault, laws } from '../reference/jurisdictions';
 

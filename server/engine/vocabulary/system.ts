@@ -1,4 +1,5 @@
-import { bounded, choice, count, date, either, name, pair, quantity } from '../plan/terms';
+import { bounded, quantity } from '../plan/amounts';
+import { choice, count, date, either, name, pair } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 import { equipmentKinds } from '../reference/equipment-kinds';
 

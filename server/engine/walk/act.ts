@@ -4,7 +4,7 @@ import type { Cause, Plant } from '../circuit/state';
 import type { Plan } from '../plan/plan';
 import type { Selector } from '../plan/selection';
 import type { Step } from '../plan/step';
-import type { Amount } from '../plan/terms';
+import type { Amount } from '../plan/term';
 import { isProblem, type Quantity, toQuantity } from '../quantity';
 import type { Event } from '../steps/events';
 import { levelOf } from '../steps/tests';

@@ -1,6 +1,6 @@
 import type { Plan } from '../../../server/engine/plan/plan';
 import type { Step } from '../../../server/engine/plan/step';
-import type { Amount } from '../../../server/engine/plan/terms';
+import type { Amount } from '../../../server/engine/plan/term';
 import { isProblem, toQuantity } from '../../../server/engine/quantity';
 import { type Fault, keyOf, type Rule, reasons } from './fault';
 import { air, type Fill, Plant, type Space } from './plant';

@@ -1,6 +1,6 @@
 import { children } from '../../plan/bind';
 import { eachStep, type Step } from '../../plan/step';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { nearest } from '../../quantity';
 import { defineCheck } from '../define';
 

@@ -1,4 +1,4 @@
-import type { Amount, Name } from '../../plan/terms';
+import type { Amount, Name } from '../../plan/term';
 import { exactly, isProblem, toQuantity } from '../../quantity';
 import { pumpUltimate } from '../../reference/evacuation';
 import { reachableLevel } from '../../takeoff/figures/reachable-level';

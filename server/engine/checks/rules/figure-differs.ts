@@ -1,6 +1,6 @@
 import { children } from '../../plan/bind';
 import { stated, wordSpan } from '../../plan/gather';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { show } from '../../quantity';
 import type { Figure } from '../../takeoff/figure';
 import { defineCheck } from '../define';

@@ -1,4 +1,4 @@
-import type { Amount } from '../../plan/terms';
+import type { Amount } from '../../plan/term';
 import { isProblem, toQuantity } from '../../quantity';
 import { foot } from '../../reference/table-units';
 import { defineCheck, type Here } from '../define';

@@ -1,6 +1,6 @@
 import type { Part } from '../../circuit/graph';
 import type { Selector } from '../../plan/selection';
-import type { Amount } from '../../plan/terms';
+import type { Amount } from '../../plan/term';
 import { exactly, isProblem, toQuantity } from '../../quantity';
 import { acidPolyolester } from '../../reference/oil-limits';
 import { suctionDrierDrop, suctionDrierSource } from '../../reference/suction-drier-drop';

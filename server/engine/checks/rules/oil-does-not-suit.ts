@@ -1,4 +1,4 @@
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { oilFit } from '../../reference/refrigerant-facts';
 import { defineCheck } from '../define';
 import { newFacts, oilFamily, systemSpot } from '../plant-facts';

@@ -1,5 +1,5 @@
 import type { Step } from '../../plan/step';
-import type { Amount, Name } from '../../plan/terms';
+import type { Amount, Name } from '../../plan/term';
 import { isProblem, toQuantity } from '../../quantity';
 import { oldOilAccepted } from '../../reference/oil-limits';
 import { roundsOf } from '../../walk/walk';

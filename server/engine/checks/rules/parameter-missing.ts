@@ -1,6 +1,6 @@
 import { child, children } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { defineCheck } from '../define';
 
 /** The standard that the examples of this group follow. */

@@ -2,7 +2,7 @@ import { type Bound, child, children } from '../../plan/bind';
 import { stated, wordSpan } from '../../plan/gather';
 import type { Plan } from '../../plan/plan';
 import { eachStep, type Step } from '../../plan/step';
-import type { Amount, Name } from '../../plan/terms';
+import type { Amount, Name } from '../../plan/term';
 import { exactly, isProblem, type Quantity, show, toQuantity } from '../../quantity';
 import { gaugeResolution, temperatureUncertainty } from '../../reference/pressure-test';
 import { correctedTestReading } from '../../takeoff/figures/corrected-test-reading';

@@ -1,7 +1,7 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import { eachStep } from '../../plan/step';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { nearest } from '../../quantity';
 import { defineCheck } from '../define';
 

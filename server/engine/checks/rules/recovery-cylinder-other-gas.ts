@@ -1,6 +1,6 @@
 import type { Cause } from '../../circuit/state';
 import type { BringItem } from '../../plan/plan';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { cylinderFor } from '../stock';

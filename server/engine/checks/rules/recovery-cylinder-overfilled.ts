@@ -1,6 +1,6 @@
 import { stated } from '../../plan/gather';
 import type { BringItem } from '../../plan/plan';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { exactly } from '../../quantity';
 import { safeFill } from '../../takeoff/figures/safe-fill';
 import { input, named } from '../../takeoff/given';

@@ -1,5 +1,5 @@
 import { wordSpan } from '../../plan/gather';
-import type { Amount } from '../../plan/terms';
+import type { Amount } from '../../plan/term';
 import { isProblem, type Quantity, toQuantity } from '../../quantity';
 import { weakest } from '../../takeoff/ratings';
 import { statement } from '../course';

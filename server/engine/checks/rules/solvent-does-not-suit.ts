@@ -2,7 +2,7 @@ import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import { isRefrigerant } from '../../plan/refrigerants';
 import type { Declaration } from '../../plan/scope';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
 import { oilFamily } from '../plant-facts';

@@ -1,4 +1,4 @@
-import type { Amount as Authored } from '../../plan/terms';
+import type { Amount as Authored } from '../../plan/term';
 import { refrigerantNamed } from '../../properties';
 import { fromSI, type Quantity, unitNamed } from '../../quantity';
 import { pressureStrip } from '../../takeoff/pressure-strip';

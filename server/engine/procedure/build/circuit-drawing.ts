@@ -1,7 +1,7 @@
 import { farEnd, nearEnd, type Part, type PartSpec, type Series } from '../../circuit/graph';
 import { isLine } from '../../circuit/kinds';
 import { child } from '../../plan/bind';
-import type { Amount as Authored } from '../../plan/terms';
+import type { Amount as Authored } from '../../plan/term';
 import type { Flow } from '../../steps/events';
 import type { TitledDrawing } from '../document';
 import { drawCircuit } from '../drawing/draw';

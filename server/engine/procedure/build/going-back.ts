@@ -1,5 +1,5 @@
 import { eachStep, type Step } from '../../plan/step';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { standardAtmosphere } from '../../quantity';
 import { firstStage } from '../../reference/pressure-test';
 import type { IfFails } from '../document';

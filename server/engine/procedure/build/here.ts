@@ -2,7 +2,7 @@ import type { Space } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
 import type { Plan } from '../../plan/plan';
 import type { Step } from '../../plan/step';
-import type { Amount as Authored } from '../../plan/terms';
+import type { Amount as Authored } from '../../plan/term';
 import type { Event } from '../../steps/events';
 import type { Figure } from '../../takeoff/figure';
 import { type Entry, roundsOf } from '../../walk/walk';

@@ -2,7 +2,7 @@ import { child } from '../../plan/bind';
 import { stated } from '../../plan/gather';
 import { isLawStated, lawOf } from '../../plan/law';
 import { eachStep, type Step } from '../../plan/step';
-import type { Amount as Authored } from '../../plan/terms';
+import type { Amount as Authored } from '../../plan/term';
 import type { Fact } from '../document';
 import { type Sentence, sentence } from '../sentence';
 import { classOf, flammable } from './hazards';

@@ -1,6 +1,6 @@
 import type { BringItem } from '../../plan/plan';
 import type { Declaration } from '../../plan/scope';
-import type { Amount as Authored, Name } from '../../plan/terms';
+import type { Amount as Authored, Name } from '../../plan/term';
 import type { Figure } from '../../takeoff/figure';
 import { priceOf } from '../../takeoff/stock-data';
 import type { Material } from '../document';

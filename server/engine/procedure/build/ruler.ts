@@ -1,6 +1,6 @@
 import { ownSystem } from '../../plan/own-system';
 import type { Plan, Stated } from '../../plan/plan';
-import type { Amount as Authored } from '../../plan/terms';
+import type { Amount as Authored } from '../../plan/term';
 import { exactly, isProblem, type Kind, type Quantity, show, toQuantity, unitNamed } from '../../quantity';
 import type { Figure } from '../../takeoff/figure';
 import { relationNamed } from '../../takeoff/figures';

@@ -3,7 +3,7 @@ import type { Cause } from '../../circuit/state';
 import type { Bound } from '../../plan/bind';
 import type { Plan } from '../../plan/plan';
 import { eachStep, type Step } from '../../plan/step';
-import type { Amount as Authored } from '../../plan/terms';
+import type { Amount as Authored } from '../../plan/term';
 import type { Figure } from '../../takeoff/figure';
 import type { PlanView } from '../../view';
 import type { Entry, Walk } from '../../walk/walk';

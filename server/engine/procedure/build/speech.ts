@@ -1,7 +1,7 @@
 import { Draft } from '../../circuit/settle';
 import type { Selector } from '../../plan/selection';
 import type { Step } from '../../plan/step';
-import type { Amount } from '../../plan/terms';
+import type { Amount } from '../../plan/term';
 import type { Values } from '../../plan/vocabulary';
 import type { Speech, Target, Verb } from '../../steps/verb';
 import { Acting } from '../../walk/act';

@@ -1,5 +1,5 @@
 import type { Step as PlanStep } from '../../plan/step';
-import type { Amount as Authored, Name } from '../../plan/terms';
+import type { Amount as Authored, Name } from '../../plan/term';
 import { roundsOf } from '../../walk/walk';
 import { textLine } from '../construct';
 import type { Entry, Hold, Phase, Repeat, Step, StepLine, Visit } from '../document';

@@ -1,6 +1,6 @@
 import { type Bound, child } from '../../plan/bind';
 import type { BringItem } from '../../plan/plan';
-import type { Amount as Authored, Name } from '../../plan/terms';
+import type { Amount as Authored, Name } from '../../plan/term';
 import { exactly } from '../../quantity';
 import { gaugeResolution, temperatureUncertainty } from '../../reference/pressure-test';
 import type { Tool } from '../document';

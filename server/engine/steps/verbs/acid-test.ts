@@ -1,5 +1,5 @@
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { markAll } from '../acts';
 import { verb } from '../verb';

@@ -1,5 +1,6 @@
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { name, pair, quantity } from '../../plan/terms';
+import { name, pair } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { markAll } from '../acts';
 import { verb } from '../verb';

@@ -1,5 +1,6 @@
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { choice, either, name, quantity } from '../../plan/terms';
+import { choice, either, name } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn, mark } from '../acts';
 import { verb } from '../verb';

@@ -1,6 +1,7 @@
 import { filled } from '../../circuit/state';
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { choice, name, pair, quantity } from '../../plan/terms';
+import { choice, name, pair } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
 import { verb } from '../verb';

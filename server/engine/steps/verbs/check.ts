@@ -1,5 +1,6 @@
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { quantity, thing } from '../../plan/terms';
+import { thing } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { markAll } from '../acts';
 import { tail } from '../slots';

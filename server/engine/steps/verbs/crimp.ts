@@ -1,5 +1,5 @@
+import { bounded, quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { bounded, quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { close, endsOf } from '../acts';
 import { atEnds, tail } from '../slots';

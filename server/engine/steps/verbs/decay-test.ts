@@ -1,5 +1,5 @@
+import { bounded, quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { bounded, quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
 import { forTime, tail } from '../slots';

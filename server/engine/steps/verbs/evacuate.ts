@@ -1,5 +1,5 @@
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { quantity } from '../../plan/terms';
 import { clause, first, needed } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
 import { dryVacuum } from '../gas';

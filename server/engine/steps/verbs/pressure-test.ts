@@ -1,5 +1,6 @@
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { either, name, quantity } from '../../plan/terms';
+import { either, name } from '../../plan/terms';
 import { clause, first, flag, needed } from '../../plan/vocabulary';
 import { forTime, withGas } from '../slots';
 import { closedOnly, levelOf } from '../tests';

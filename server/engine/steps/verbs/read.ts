@@ -1,5 +1,6 @@
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { choice, name, quantity } from '../../plan/terms';
+import { choice, name } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { markAll } from '../acts';
 import { verb } from '../verb';

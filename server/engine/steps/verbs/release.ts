@@ -1,6 +1,6 @@
 import { spaces } from '../../circuit/spaces';
+import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
-import { quantity } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
 import { outdoors } from '../slots';

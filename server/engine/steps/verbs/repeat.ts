@@ -1,4 +1,5 @@
-import { name, quantity, rounds } from '../../plan/terms';
+import { quantity } from '../../plan/amounts';
+import { name, rounds } from '../../plan/terms';
 import { clause, flag } from '../../plan/vocabulary';
 import { verb } from '../verb';
 

@@ -1,4 +1,5 @@
-import { quantity, text } from '../../plan/terms';
+import { quantity } from '../../plan/amounts';
+import { text } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { verb } from '../verb';
 

@@ -1,7 +1,7 @@
 import { contentsOfCell } from '../../circuit/settle';
 import type { Space } from '../../circuit/spaces';
 import type { Plan, Stated } from '../../plan/plan';
-import type { Amount } from '../../plan/terms';
+import type { Amount } from '../../plan/term';
 import { exactly, isProblem, type Quantity, toQuantity } from '../../quantity';
 import type { Event } from '../../steps/events';
 import type { Entry } from '../../walk/walk';

@@ -1,7 +1,7 @@
 import { child } from '../../plan/bind';
 import type { Plan } from '../../plan/plan';
 import type { Declaration } from '../../plan/scope';
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { exactly } from '../../quantity';
 import type { Flow } from '../../steps/events';
 import type { Entry } from '../../walk/walk';

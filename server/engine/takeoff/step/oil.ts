@@ -1,6 +1,6 @@
 import { child } from '../../plan/bind';
 import type { Plan } from '../../plan/plan';
-import type { Amount, Name } from '../../plan/terms';
+import type { Amount, Name } from '../../plan/term';
 import { between, exactly, type Quantity } from '../../quantity';
 import { leftByDrain as usualLeft } from '../../reference/oil-limits';
 import type { Figure } from '../figure';

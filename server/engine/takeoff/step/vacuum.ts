@@ -1,4 +1,4 @@
-import type { Name } from '../../plan/terms';
+import type { Name } from '../../plan/term';
 import { exactly } from '../../quantity';
 import { decayLeakRate, effectivePumpSpeed, pumpDownTime, reachableLevel, waterBoiling } from '../figures';
 import { computed, input } from '../given';

@@ -1,4 +1,4 @@
-import type { Amount as Authored, Name } from '../../../plan/terms';
+import type { Amount as Authored, Name } from '../../../plan/term';
 import { forTheRecord, reading, textLine } from '../../construct';
 import type { StepLine } from '../../document';
 import { type Sentence, sentence } from '../../sentence';

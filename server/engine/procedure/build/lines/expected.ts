@@ -1,4 +1,4 @@
-import type { Amount as Authored, Name } from '../../../plan/terms';
+import type { Amount as Authored, Name } from '../../../plan/term';
 import { textLine } from '../../construct';
 import type { StepLine } from '../../document';
 import { sentence } from '../../sentence';

@@ -1,6 +1,6 @@
 import type { Bound } from '../../../plan/bind';
 import type { Selector } from '../../../plan/selection';
-import type { Amount as Authored, Name } from '../../../plan/terms';
+import type { Amount as Authored, Name } from '../../../plan/term';
 import type { Kind } from '../../../quantity';
 import { forTheRecord, reading } from '../../construct';
 import type { StepLine } from '../../document';

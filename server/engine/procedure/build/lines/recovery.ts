@@ -1,4 +1,4 @@
-import type { Amount as Authored } from '../../../plan/terms';
+import type { Amount as Authored } from '../../../plan/term';
 import { checks, reading, textLine } from '../../construct';
 import type { StepLine } from '../../document';
 import { type Sentence, sentence } from '../../sentence';
