@@ -5,11 +5,11 @@ import type { Bound, Span } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { Acceptance, Plan } from '../plan/plan';
 import type { Step } from '../plan/step';
-import type { Event } from '../steps/events';
 import type { PlanView } from '../view';
 import type { Entry, Walk } from '../walk/walk';
 import { checks } from './all';
-import type { Check, Here, RelatedTo, Report, Say, Whole } from './define';
+import type { Check, RelatedTo, Report, Say, Whole } from './define';
+import { hereOf } from './here';
 import { listed } from './listed';
 import { mendIn } from './mend';
 
@@ -121,25 +121,6 @@ function entryRaws({ plan, walk }: PlanView): readonly Raw[] {
     fresh.forEach((entry, at) => void ofEntry.set(entry, { head: plan.head, raws: found[at] ?? none }));
   }
   return walk.entries.flatMap((entry) => ofEntry.get(entry)!.raws);
-}
-
-const noEvents: readonly never[] = [];
-
-function hereOf(plan: Plan, entry: Entry, report: (report: Report) => void): Here {
-  const { events } = entry;
-  return {
-    plan,
-    entry,
-    step: entry.slot.step,
-    before: entry.before,
-    after: entry.after,
-    events: <T extends Event['type']>(type: T) => {
-      if (!events.some((event) => event.type === type)) return noEvents;
-      return events.filter((event): event is Extract<Event, { type: T }> => event.type === type);
-    },
-    per: (entry.slot.step.values['per'] as string | undefined) ?? null,
-    report,
-  };
 }
 
 function wholeOf(each: Check, view: PlanView, raws: Raw[]): Whole {

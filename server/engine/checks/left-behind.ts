@@ -24,14 +24,10 @@ export interface Left {
 /** What must not stand so even while somebody waits beside it, the gravest first. */
 export function waiting(plant: Plant): Left | null {
   const open = leftOpen(plant);
-  const [first] = open;
-  if (first && plant.power === 'on') return powered(plant, first);
-  const liquid = liquidShutIn(plant);
-  if (liquid) return liquid;
+  const atOnce = neverLeft(plant, open);
+  if (atOnce) return atOnce;
   for (const space of open) {
-    const drier = space.parts.find(
-      (index) => isDrier(plant.graph.parts[index]!) && plant.parts[index]!.mounted === 'new',
-    );
+    const drier = newDrierIn(plant, space);
     if (drier === undefined) continue;
     const cause = openedBy(plant, space.openings[0]!.end);
     return {
@@ -49,16 +45,13 @@ export function waiting(plant: Plant): Left | null {
 /** What the crew must not leave, the gravest first. */
 export function unattended(plant: Plant): Left | null {
   const open = leftOpen(plant);
+  const atOnce = neverLeft(plant, open);
+  if (atOnce) return atOnce;
   const [first] = open;
-  if (first && plant.power === 'on') return powered(plant, first);
-  const liquid = liquidShutIn(plant);
-  if (liquid) return liquid;
   if (first) {
     const [opening] = first.openings;
     const cause = opening ? openedBy(plant, opening.end) : null;
-    const drier = first.parts.find(
-      (index) => isDrier(plant.graph.parts[index]!) && plant.parts[index]!.mounted === 'new',
-    );
+    const drier = newDrierIn(plant, first);
     return {
       message: (say) =>
         `${say.parts(first.parts)} ${first.parts.length > 1 ? 'are' : 'is'} left open to the air at ${endName(plant.graph, opening!.end)} while nobody is there${drier === undefined ? '' : `, and ${say.part(drier)} takes up its water`}: cap every end.`,
@@ -169,6 +162,15 @@ const powered = (plant: Plant, space: Space): Left => ({
   concerns: space.parts,
   lines: ['lock-out power'],
 });
+
+/** What hurts somebody even before anybody goes: power over an open circuit, liquid shut in. */
+function neverLeft(plant: Plant, open: readonly Space[]): Left | null {
+  const [first] = open;
+  return first && plant.power === 'on' ? powered(plant, first) : liquidShutIn(plant);
+}
+
+const newDrierIn = (plant: Plant, space: Space): number | undefined =>
+  space.parts.find((index) => isDrier(plant.graph.parts[index]!) && plant.parts[index]!.mounted === 'new');
 
 /** Spaces that stand open, of parts that stay in the plant. The mouth of a shut valve is a stub, not an open circuit. */
 const leftOpen = (plant: Plant): readonly Space[] =>

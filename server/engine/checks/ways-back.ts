@@ -3,7 +3,8 @@ import { type WayBack, waysBack } from '../takeoff/rounds';
 import type { PlanView } from '../view';
 import { rehearse } from '../walk/rehearse';
 import type { Entry } from '../walk/walk';
-import type { Check, Here, Report, Whole } from './define';
+import type { Check, Report, Whole } from './define';
+import { hereOf } from './here';
 import { brokenAgain } from './once-more';
 
 /** What breaks once a step has failed: the entry at which it shows, and what is found there. */
@@ -92,19 +93,9 @@ function brokenStep(
 /** What a check of single steps finds at one; the first thing, if it is no mere information. */
 function foundBy(check: Check, plan: Plan, entry: Entry): Report | null {
   let found: Report | null = null;
-  const here: Here = {
-    plan,
-    entry,
-    step: entry.slot.step,
-    before: entry.before,
-    after: entry.after,
-    events: (type) =>
-      entry.events.filter((event): event is Extract<typeof event, { type: typeof type }> => event.type === type),
-    per: (entry.slot.step.values['per'] as string | undefined) ?? null,
-    report: (report) => {
-      if ((report.severity ?? check.severity) !== 'information') found ??= report;
-    },
-  };
+  const here = hereOf(plan, entry, (report) => {
+    if ((report.severity ?? check.severity) !== 'information') found ??= report;
+  });
   check.step?.(here);
   return found;
 }

@@ -1,5 +1,6 @@
 import { oilDensity, solventLost } from '../../reference/flush-practice';
 import { relation } from '../relation';
+import { spentSolventInputs } from './spent-solvent-volume';
 
 /** Weight to expect in the catch container, kg: what the scale shows against what went in. */
 export const spentSolventMass = relation({
@@ -7,15 +8,9 @@ export const spentSolventMass = relation({
   title: 'Weight of spent solvent and oil',
   group: 5,
   inputs: {
-    solvent: { kind: 'volume', as: 'fl-oz', title: 'solvent put in', from: '`tube` and `length` of the lines' },
+    solvent: spentSolventInputs.solvent,
     density: { kind: 'density', title: 'density of the solvent', from: '`density` of the solvent', valid: [500, 2500] },
-    oil: {
-      kind: 'volume',
-      as: 'fl-oz',
-      title: 'old oil washed out',
-      from: '`tube` and `length` of the lines',
-      optional: true,
-    },
+    oil: spentSolventInputs.oil,
     oilDensity: {
       kind: 'density',
       title: 'density of the oil',
@@ -23,13 +18,7 @@ export const spentSolventMass = relation({
       default: oilDensity,
       valid: [700, 1200],
     },
-    lost: {
-      kind: 'share',
-      title: 'share of the solvent that evaporates',
-      from: '`per` the solvent’s sheet',
-      default: solventLost,
-      valid: [0, 1],
-    },
+    lost: spentSolventInputs.lost,
   },
   output: 'mass',
   formula: 'm = V solvent × density × (1 - share lost) + V oil × density of oil',

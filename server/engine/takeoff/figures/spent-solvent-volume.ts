@@ -1,7 +1,8 @@
 import { solventLost } from '../../reference/flush-practice';
 import { relation } from '../relation';
 
-const inputs = {
+/** What went into the lines and what of it comes out again, for the room and for the weight of the catch container. */
+export const spentSolventInputs = {
   solvent: { kind: 'volume', as: 'fl-oz', title: 'solvent put in', from: '`tube` and `length` of the lines' },
   oil: {
     kind: 'volume',
@@ -24,7 +25,7 @@ export const spentSolventVolume = relation({
   name: 'spent-solvent-volume',
   title: 'Spent solvent and oil to catch',
   group: 5,
-  inputs,
+  inputs: spentSolventInputs,
   output: 'volume',
   outputUnit: 'fl-oz',
   formula: 'V = V solvent × (1 - share lost) + V oil',

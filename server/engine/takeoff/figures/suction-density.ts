@@ -1,5 +1,5 @@
 import { dewPressure, superheatedVapour } from '../../properties';
-import { superheatDefault } from '../../reference/charging';
+import { workingInputs } from '../cycle';
 import { relation } from '../relation';
 
 /** Density of the suction vapour, kg/m3. */
@@ -9,14 +9,8 @@ export const suctionDensity = relation({
   group: 13,
   inputs: {
     refrigerant: { kind: 'refrigerant', title: 'refrigerant', from: '`refrigerant` of the system' },
-    evaporating: { kind: 'temperature', title: 'evaporating temperature', from: '`evaporating` of the system' },
-    superheat: {
-      kind: 'temperature-difference',
-      title: 'superheat',
-      from: '`superheat` of the system',
-      default: superheatDefault,
-      valid: [0, 60],
-    },
+    evaporating: workingInputs.evaporating,
+    superheat: workingInputs.superheat,
   },
   output: 'density',
   formula: 'density at the dew pressure of the evaporating temperature and that temperature + superheat',
