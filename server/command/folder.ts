@@ -1,9 +1,8 @@
 import { isUtf8 } from 'node:buffer';
 import { readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import { passedBy } from '../engine/passed-by';
 
-/** Folders that hold no plans of the shop's own; names that begin with a dot are passed by too. */
-const passedBy: ReadonlySet<string> = new Set(['node_modules', 'dist']);
 /** A folder with more folders or files in it than this is walked so far and no further. */
 const mostFolders = 20_000;
 const mostFiles = 10_000;

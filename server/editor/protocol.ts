@@ -8,8 +8,7 @@ export interface StartOptions {
   readonly pages?: boolean;
 }
 
-/** Folders that hold no plans of the shop's own; whoever lists files passes them by, as the command line does. */
-export const passedBy: ReadonlySet<string> = new Set(['node_modules', 'dist']);
+export { passedBy } from '../engine/passed-by';
 
 /** Server to client: the addresses of all job plan files in the workspace folders. No parameters; answers `string[]`. */
 export const listRequest = 'jobplan/list';
