@@ -88,7 +88,7 @@ async function look(page) {
   await page.locator('.monaco-hover:visible', { hasText: 'since step' }).first().waitFor();
   await picture(page, 'hover-part');
   await word(page, 'break-vacuum', 'break-vacuum').hover();
-  await page.locator('.monaco-hover:visible', { hasText: 'Nitrogen to break a vacuum' }).first().waitFor();
+  await page.locator('.monaco-hover:visible', { hasText: 'Nitrogen to fill a section' }).first().waitFor();
   await picture(page, 'hover-step');
 
   await goTo(page, '1500 micron');

@@ -6,7 +6,7 @@ import { showFigure } from '../../engine/takeoff/show-figure';
 export function figurePage(figure: Figure, atmosphere: number): string {
   const title = relationNamed(figure.name)?.title ?? figure.name.replaceAll('-', ' ');
   const shown = showFigure(figure, { system: 'both', atmosphere });
-  const head = `**${title}** (${figure.subject}): ${figure.quantity === null ? shown : `= ${shown}`}`;
+  const head = `**${title}** (${figure.subject}): ${shown}`;
   const workings =
     figure.workings.length > 0 ? ['```text', figure.formula, ...figure.workings, '```'].join('\n') : undefined;
   const inputs = Object.entries(figure.inputs).map(([name, input]) => `- ${inputLine(figure, name, input)}`);
