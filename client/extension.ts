@@ -2,6 +2,7 @@ import * as vscode from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import { type StartOptions, showProcedureCommand } from '../server/editor/protocol';
 import { checkPages } from './check-pages';
+import { CircuitView } from './circuit-view';
 import { answerFileRequests, type Inside } from './files';
 import { showPlaces } from './places';
 import { Previews } from './preview';
@@ -30,6 +31,7 @@ export async function start(
     { dispose: () => void client.stop() },
     ...answerFileRequests(client, inside),
     previews,
+    new CircuitView(client),
     vscode.commands.registerCommand(showProcedureCommand, (uri?: unknown) =>
       previews.showAt(typeof uri === 'string' ? client.protocol2CodeConverter.asUri(uri).toString() : undefined),
     ),

@@ -31,18 +31,20 @@ const style = document.getElementById('style');
 const empty = document.getElementById('empty');
 
 // Lines of the editor count from zero, those that the sheet names from one.
-function stepAt(line) {
-  let found;
+function stepAt({ line, opens }) {
+  let before;
+  let behind;
   for (const element of main.querySelectorAll('[data-line]')) {
     const own = Number(element.dataset.line) - 1;
-    if (own <= line && (!found || own >= Number(found.dataset.line) - 1)) found = element;
+    if (own <= line && (!before || own >= Number(before.dataset.line) - 1)) before = element;
+    if (own >= line && (!behind || own < Number(behind.dataset.line) - 1)) behind = element;
   }
-  return found;
+  return opens ? (behind ?? before) : before;
 }
 
-function reveal(line) {
+function reveal(place) {
   for (const marked of main.querySelectorAll('.current')) marked.classList.remove('current');
-  const step = stepAt(line);
+  const step = stepAt(place);
   if (!step) return;
   step.classList.add('current');
   const { top, bottom } = step.getBoundingClientRect();
@@ -58,7 +60,7 @@ addEventListener('message', ({ data }) => {
     empty.hidden = data.html !== '';
     scrollTo(scrollX, y);
   }
-  if (typeof data.reveal === 'number') reveal(data.reveal);
+  if (data.reveal) reveal(data.reveal);
 });
 
 addEventListener('scroll', () => editor.setState({ y: scrollY }), { passive: true });

@@ -19,7 +19,7 @@ export class Previews implements vscode.Disposable {
       }),
       vscode.window.onDidChangeTextEditorSelection(({ textEditor, selections }) => {
         const line = selections[0]?.active.line;
-        if (line !== undefined) this.open.get(textEditor.document.uri.toString())?.reveal(line);
+        if (line !== undefined) this.open.get(textEditor.document.uri.toString())?.reveal(placeOf(textEditor, line));
       }),
     ];
   }
@@ -45,7 +45,7 @@ export class Previews implements vscode.Disposable {
     }
     const preview = new Preview(this.client, document.uri, () => this.open.delete(key));
     this.open.set(key, preview);
-    preview.reveal(editor.selection.active.line);
+    preview.reveal(placeOf(editor, editor.selection.active.line));
   }
 
   dispose(): void {
@@ -54,12 +54,23 @@ export class Previews implements vscode.Disposable {
   }
 }
 
+/** A line of the plan, and whether a block begins there: of a block that prints nothing its first step is shown. */
+interface Place {
+  readonly line: number;
+  readonly opens: boolean;
+}
+
+const placeOf = ({ document }: vscode.TextEditor, line: number): Place => ({
+  line,
+  opens: document.lineAt(line).text.trimEnd().endsWith('{'),
+});
+
 class Preview implements vscode.Disposable {
   private readonly panel: vscode.WebviewPanel;
   private timer: ReturnType<typeof setTimeout> | undefined;
   /** Counts the requests, so that a late answer does not replace a newer one. */
   private asked = 0;
-  private line: number | undefined;
+  private place: Place | undefined;
 
   constructor(
     private readonly client: BaseLanguageClient,
@@ -93,9 +104,9 @@ class Preview implements vscode.Disposable {
     this.timer = setTimeout(() => void this.refresh(), pause);
   }
 
-  reveal(line: number): void {
-    this.line = line;
-    void this.panel.webview.postMessage({ reveal: line });
+  reveal(place: Place): void {
+    this.place = place;
+    void this.panel.webview.postMessage({ reveal: place });
   }
 
   dispose(): void {
@@ -106,11 +117,11 @@ class Preview implements vscode.Disposable {
     this.asked += 1;
     const number = this.asked;
     const uri = this.client.code2ProtocolConverter.asUri(this.uri);
-    const parameters: SheetParameters = this.line === undefined ? { uri } : { uri, line: this.line };
+    const parameters: SheetParameters = this.place === undefined ? { uri } : { uri, line: this.place.line };
     const sheet = await this.client.sendRequest<Sheet | null>(sheetRequest, parameters).catch(() => undefined);
     // Without an answer the last good page stays.
     if (sheet === undefined || number !== this.asked) return;
-    void this.panel.webview.postMessage({ html: sheet?.html ?? '', style: sheet?.style ?? '', reveal: this.line });
+    void this.panel.webview.postMessage({ html: sheet?.html ?? '', style: sheet?.style ?? '', reveal: this.place });
   }
 
   /** Shows the line of the plan that a step was printed from. */

@@ -91,6 +91,16 @@ async function look(page) {
   await page.locator('.monaco-hover:visible', { hasText: 'Nitrogen to fill a section' }).first().waitFor();
   await picture(page, 'hover-step');
 
+  await goTo(page, '2 psig for 20 min');
+  await page.locator('.pane-header', { hasText: 'Circuit at the Cursor' }).click();
+  await page.locator('.pane-header', { hasText: 'folder' }).click();
+  await page.locator('.pane-body .monaco-list-row', { hasText: 'suction-line' }).first().waitFor();
+  await page.mouse.move(900, 780);
+  await page.waitForTimeout(500);
+  await picture(page, 'circuit');
+  await page.locator('.pane-header', { hasText: 'folder' }).click();
+  await page.locator('.pane-header', { hasText: 'Circuit at the Cursor' }).click();
+
   await goTo(page, '1500 micron');
   await page.keyboard.press('End');
   await page.keyboard.press('Enter');

@@ -38,7 +38,7 @@ export interface Sheet {
   readonly version: number | null;
 }
 
-/** Client to server: the state of every part of the plan at a place, in Markdown. Answers a `StateAnswer`, or null. */
+/** Client to server: the state of every part of the plan at a place. Answers a `StateAnswer`, or null without a plan. */
 export const stateRequest = 'jobplan/state';
 
 export interface StateParameters {
@@ -48,9 +48,16 @@ export interface StateParameters {
 }
 
 export interface StateAnswer {
-  /** "step 14 (evacuate each open part)", or "the beginning". */
+  /** "after step 14 (evacuate each open part)", or "at the beginning". */
   readonly title: string;
-  readonly parts: readonly { readonly name: string; readonly facts: readonly string[] }[];
+  readonly parts: readonly { readonly name: string; readonly facts: readonly StateFact[] }[];
+}
+
+export interface StateFact {
+  /** "holds nitrogen at 450 psig, since step 12 (pressure-test each open part)". */
+  readonly text: string;
+  /** Whether the step of the title made it so. */
+  readonly fresh: boolean;
 }
 
 /** Client to server: the manual page of a check in Markdown. Parameters `{ name }`; answers a string, or null. */
@@ -66,3 +73,8 @@ export const checkScheme = 'jobplan-check';
 /** Commands of the client that code lenses name. */
 export const showProcedureCommand = 'jobplan.showProcedure';
 export const showPlacesCommand = 'jobplan.showPlaces';
+
+/** The view beside the explorer that tells how the circuit stands at the cursor. */
+export const circuitView = 'jobplan.circuit';
+/** The context under which the workbench shows that view: an editor with a plan is on the screen. */
+export const planShownContext = 'jobplan.planShown';

@@ -18,10 +18,13 @@ export function stateAt(session: Session, uri: string, line: number): StateAnswe
   const plant = entry?.after ?? view.walk.start;
   const say = sayer(view);
   return {
-    title: say.step(entry?.cause ?? null),
+    title: entry ? `after ${say.step(entry.cause)}` : 'at the beginning',
     parts: view.plan.graph.parts.map(({ index, name }) => ({
       name,
-      facts: tellPart(plant, index).map(({ text, by }) => (by ? `${text}, since ${say.step(by)}` : text)),
+      facts: tellPart(plant, index).map(({ text, by }) => {
+        const fresh = by !== undefined && by !== null && by === entry?.cause;
+        return { text: by && !fresh ? `${text}, since ${say.step(by)}` : text, fresh };
+      }),
     })),
   };
 }

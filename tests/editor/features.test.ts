@@ -309,9 +309,18 @@ describe('requests of the client', () => {
     const { line } = behind(split, '    break-vacuu');
     const { title, parts } = await send<StateAnswer>('jobplan/state', { uri: uriOf(split), line });
     expect(title).toContain('break-vacuum with nitrogen to 2 psig');
-    expect(parts.find(({ name }) => name === 'suction-line')?.facts[0]).toMatch(
-      /^holds nitrogen at 2 psig, since step \d+/,
-    );
+    const facts = parts.find(({ name }) => name === 'suction-line')?.facts ?? [];
+    expect(facts[0]).toEqual({ text: 'holds nitrogen at 2 psig', fresh: true });
+    expect(facts.find(({ text }) => text.startsWith('tested at'))?.text).toMatch(/, since step \d+ \(test: pressure-test/);
+    expect(facts.filter(({ fresh }) => fresh)).toHaveLength(1);
+  });
+
+  test('before the steps the parts stand as the job finds them', async () => {
+    const { line } = behind(split, '  circuit {');
+    const { title, parts } = await send<StateAnswer>('jobplan/state', { uri: uriOf(split), line });
+    expect(title).toBe('at the beginning');
+    expect(parts.flatMap(({ facts }) => facts).filter(({ fresh }) => fresh)).toEqual([]);
+    expect(parts.find(({ name }) => name === 'suction-line')?.facts[0]?.text).toMatch(/^holds R-/);
   });
 
   test('the page of a check, or nothing', async () => {

@@ -78,6 +78,13 @@ test('shows the procedure', async () => {
   await until(vscode.window.tabGroups.onDidChangeTabs, () => shown().includes(`Procedure: ${plan}`));
 });
 
+test('has a view of the circuit at the cursor', async () => {
+  await openFile(plan);
+  const commands = await vscode.commands.getCommands();
+  equal(commands.includes('jobplan.circuit.focus'), true);
+  await vscode.commands.executeCommand('jobplan.circuit.focus');
+});
+
 test('shows the page of a check', async () => {
   const page = await vscode.workspace.openTextDocument(vscode.Uri.parse('jobplan-check:/open-under-pressure.md'));
   includes(page.getText(), '# open-under-pressure');
