@@ -1,3 +1,6 @@
+import { kindNamed } from '../../circuit/kinds';
+import type { Selector } from '../../plan/selection';
+import { membersOf } from '../../walk/targets';
 import { defineCheck, type Here } from '../define';
 import { edits } from '../support';
 
@@ -7,6 +10,14 @@ const never = new Set(['pressure-test', 'evacuate', 'break-vacuum', 'decay-test'
 /** A proof before anything is opened, or of a vacuum where there is none, is no repetition. */
 const idle = (here: Here): boolean =>
   here.step.word.word === 'decay-test' || here.before.parts.every((part) => part.opened === null);
+
+/** It names something that there is not, and is told of that; a role without a part in this job is no such name. */
+const misnamed = ({ step, plan }: Here): boolean =>
+  Array.isArray(step.values['what']) &&
+  (step.values['what'] as readonly Selector[]).some(
+    ({ of, noun }) =>
+      of.length === 0 && membersOf(plan.graph, noun) === null && !(kindNamed(noun) && step.file !== plan.file),
+  );
 
 /** A step after which everything is as it was. */
 export const noEffect = defineCheck({
@@ -27,7 +38,7 @@ export const noEffect = defineCheck({
   right: { base: 'split' },
   step(here) {
     const [event] = here.events('no-effect');
-    if (!event || (never.has(here.step.word.word) && !idle(here))) return;
+    if (!event || (never.has(here.step.word.word) && !idle(here)) || misnamed(here)) return;
     here.report({
       message: `This changes nothing: ${event.why}.`,
       ...(event.grave && { severity: 'warning' as const }),
