@@ -4,6 +4,7 @@ import { type Space, spaces } from '../circuit/spaces';
 import type { PartState, Plant } from '../circuit/state';
 import type { Selector } from '../plan/selection';
 import type { Target } from '../steps/verb';
+import { meantNoun } from './meant';
 
 /** What `each open part` asks for: which proof counts, and at which level (Pa absolute). */
 export interface Wanted {
@@ -19,9 +20,15 @@ export function resolve(plant: Plant, selector: Selector, wanted: Wanted): Targe
     return { selector, parts, thing: parts.length > 0 ? null : selector.text };
   }
   if (selector.standing === 'open') return { selector, parts: openParts(plant, wanted), thing: null };
-  const members = membersOf(graph, selector.noun);
+  const members = membersOf(graph, selector.noun) ?? meantMembers(graph, selector.noun);
   if (members === null) return { selector, parts: [], thing: selector.noun };
   return { selector, parts: members.filter((index) => stands(plant, index, selector)), thing: null };
+}
+
+/** The parts that a misspelt noun can only mean. */
+function meantMembers(graph: Graph, noun: string): readonly number[] | null {
+  const meant = meantNoun(graph, noun);
+  return meant === null ? null : membersOf(graph, meant);
 }
 
 /** The parts that a noun may mean: a name, a kind, `line`, `equipment`, `system`. Null if it is none of the circuit's. */

@@ -137,3 +137,33 @@ describe('a plan of 200 steps with one mistake has one finding', () => {
     expect(found.length, said(found)).toBe(1);
   });
 });
+
+describe('a slip of the keys in one name has one finding', () => {
+  const workspace = new Workspace();
+  const text = exampleText({ base: 'split' });
+  const steps = text.indexOf('steps {');
+  const slips = [...text.matchAll(/\b(system|line|lines|part|equipment|filter-drier)\b(?=[ \n])/g)]
+    .filter(({ index }) => index > steps)
+    .map(
+      ({ index, 0: name }) => [text.slice(0, index + name.length - 1) + text.slice(index + name.length), name] as const,
+    )
+    .map(([slipped, name]) => [
+      slipped
+        .split('\n')
+        .find((line, k) => line !== text.split('\n')[k])!
+        .trim(),
+      slipped,
+      name,
+    ]);
+
+  it('is tried in most steps', () => expect(slips.length).toBeGreaterThan(15));
+
+  it.each(slips)('%s', (_, slipped) => {
+    workspace.setFile('slip.jobplan', slipped!);
+    const found = above(workspace.snapshot().findings('slip.jobplan'));
+    expect(
+      found.map(({ name }) => name),
+      said(found),
+    ).toEqual(['unknown-name']);
+  });
+});

@@ -5,7 +5,8 @@ import { isRefrigerant } from '../../plan/refrigerants';
 import type { Selector } from '../../plan/selection';
 import { shortened } from '../../plan/shortened';
 import type { Slot } from '../../plan/vocabulary';
-import { editDistance, nearest } from '../../quantity';
+import { nearest } from '../../quantity';
+import { isSlip } from '../../walk/meant';
 import { membersOf } from '../../walk/targets';
 import { defineCheck, type Said } from '../define';
 import { namesIn } from '../support';
@@ -102,12 +103,10 @@ function checkSelector(here: Said, slot: string, selector: Selector, choices: re
   );
 }
 
-/** One slip, or two in a long name: `txv-2` for `txv2`. Another word behind a hyphen is another thing, not a slip. */
 const slip = (noun: string, names: readonly string[]): boolean => {
   const near = nearest(noun, names);
-  return near !== undefined && editDistance(noun.toLowerCase(), near.toLowerCase()) <= (noun.length < longName ? 1 : 2);
+  return near !== undefined && isSlip(noun, near);
 };
-const longName = 8;
 
 function say(
   here: Said,
