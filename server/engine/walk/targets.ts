@@ -83,13 +83,18 @@ function stands(plant: Plant, index: number, selector: Selector): boolean {
   }
 }
 
-/** Spaces that have been open since their last proof: what a test of "each open part" is about. */
+/**
+ * Spaces that have been open since their last proof: what a test of "each open part" is about. Where all of them have
+ * their proof, those that were opened are meant once more: whoever reads the line on the sheet puts gas or a pump on them.
+ */
 export function openSpaces(plant: Plant, wanted: Wanted): readonly Space[] {
-  return spaces(plant).filter(
+  const opened = spaces(plant).filter(
     (space) =>
-      space.parts.some((index) => unproven(plant.parts[index]!, wanted)) &&
+      space.parts.some((index) => plant.parts[index]!.opened !== null) &&
       !space.parts.some((index) => plant.parts[index]!.ownCharge),
   );
+  const bare = opened.filter((space) => space.parts.some((index) => unproven(plant.parts[index]!, wanted)));
+  return bare.length > 0 ? bare : opened;
 }
 
 function unproven(state: PartState, wanted: Wanted): boolean {
