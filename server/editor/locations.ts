@@ -1,5 +1,6 @@
 import type { Location } from 'vscode-languageserver';
-import type { Bound, Span } from '../engine/plan/bind';
+import type { Bound } from '../engine/plan/bind';
+import type { Span } from '../engine/plan/read-terms';
 import { rangeOf } from './diagnostics';
 import type { Snapshot } from './engine';
 import type { Folder } from './folder';

@@ -1,5 +1,6 @@
 import { kindNamed } from '../engine/circuit/kinds';
-import type { Bound, Span } from '../engine/plan/bind';
+import type { Bound } from '../engine/plan/bind';
+import type { Span } from '../engine/plan/read-terms';
 import type { Declaration, Scope } from '../engine/plan/scope';
 import type { Selector } from '../engine/plan/selection';
 import type { Name, Reference } from '../engine/plan/term';

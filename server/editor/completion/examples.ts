@@ -1,4 +1,4 @@
-import { readTerms } from '../../engine/plan/bind';
+import { readTerms } from '../../engine/plan/read-terms';
 import type { Amount } from '../../engine/plan/term';
 import type { Slot, Word } from '../../engine/plan/vocabulary';
 import { vocabulary } from '../../engine/vocabulary';

@@ -1,6 +1,6 @@
 import { kindNamed } from '../../engine/circuit/kinds';
 import type { Bound } from '../../engine/plan/bind';
-import { keyAt } from '../../engine/plan/bind';
+import { keyAt } from '../../engine/plan/read-terms';
 import { vocabulary } from '../../engine/vocabulary';
 import { mentionsIn } from '../names';
 

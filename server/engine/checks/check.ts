@@ -1,9 +1,10 @@
 import type { Item } from '../../../grammar/tree';
 import type { Cause } from '../circuit/state';
 import type { Edit, Finding, Place, Related, Severity } from '../finding';
-import type { Bound, Span } from '../plan/bind';
+import type { Bound } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { Acceptance, Plan } from '../plan/plan';
+import type { Span } from '../plan/read-terms';
 import type { Step } from '../plan/step';
 import type { PlanView } from '../view';
 import type { Entry, Walk } from '../walk/walk';

@@ -1,7 +1,8 @@
 import type { Cause, Plant } from '../circuit/state';
 import type { Edit, Fix, Related, Severity } from '../finding';
-import type { Bound, Span } from '../plan/bind';
+import type { Bound } from '../plan/bind';
 import type { Plan } from '../plan/plan';
+import type { Span } from '../plan/read-terms';
 import type { Declaration } from '../plan/scope';
 import type { Step } from '../plan/step';
 import type { Event } from '../steps/events';

@@ -1,9 +1,10 @@
 import type { Part } from '../circuit/graph';
 import { isLine } from '../circuit/kinds';
-import type { Bound, Span } from '../plan/bind';
+import type { Bound } from '../plan/bind';
 import { child } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { Head, Plan } from '../plan/plan';
+import type { Span } from '../plan/read-terms';
 import { bubblePressure, liquidDensity, refrigerantNamed } from '../properties';
 import { designTemperatures, leastDesignPressure } from '../reference/pressure-test';
 import { factsOf, flammability, type OilFamily, type RefrigerantFacts } from '../reference/refrigerant-facts';

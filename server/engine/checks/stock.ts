@@ -1,7 +1,7 @@
-import type { Span } from '../plan/bind';
 import { type Bound, child } from '../plan/bind';
 import { stated, wordSpan } from '../plan/gather';
 import type { BringItem, Plan } from '../plan/plan';
+import type { Span } from '../plan/read-terms';
 import type { Declaration } from '../plan/scope';
 import type { Name } from '../plan/term';
 import type { Quantity } from '../quantity';

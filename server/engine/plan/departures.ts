@@ -1,6 +1,7 @@
 import type { Token } from '../../../grammar/tree';
-import { type Bound, backwardRounds, readTerms } from './bind';
+import type { Bound } from './bind';
 import { faultFinding, type Gather, wordSpan } from './gather';
+import { backwardRounds, readTerms } from './read-terms';
 import { adapt, type Departure, eachStep, type Step, stepsOf } from './step';
 import type { Name } from './term';
 import type { Form, Vocabulary } from './vocabulary';

@@ -1,5 +1,5 @@
 import type { Token } from '../../../grammar/tree';
-import { keyAt, keys } from './bind';
+import { keyAt, keys } from './read-terms';
 import { Cursor, type Term } from './term';
 import { type Form, isPositional, type Slot } from './vocabulary';
 

@@ -1,7 +1,8 @@
 import type { Finding, Severity } from '../finding';
 import { isProblem, nearest, toQuantity } from '../quantity';
-import type { Bound, Span } from './bind';
+import type { Bound } from './bind';
 import type { Stated } from './plan';
+import type { Span } from './read-terms';
 import { meantRefrigerant, whyNoRefrigerant } from './refrigerants';
 import { shortened } from './shortened';
 import type { Amount, TermFault } from './term';

@@ -1,7 +1,8 @@
 import type { CircuitSpec, Graph } from '../circuit/graph';
 import type { Finding } from '../finding';
 import type { Quantity } from '../quantity';
-import type { Bound, Span } from './bind';
+import type { Bound } from './bind';
+import type { Span } from './read-terms';
 import type { Declaration, Scope } from './scope';
 import type { Departure, Step } from './step';
 import type { Amount } from './term';

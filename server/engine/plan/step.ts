@@ -1,4 +1,5 @@
-import type { Bound, Span } from './bind';
+import type { Bound } from './bind';
+import type { Span } from './read-terms';
 import type { Word } from './vocabulary';
 
 /** A step of a plan as it will be done: a statement of the plan or its standard, with the job's departures applied. */

@@ -53,3 +53,12 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
   }
   return best;
 }
+
+/** Letters from which a name may have two slips. */
+const longName = 8;
+
+/** One slip, or two in a long name: `txv-2` for `txv2`. Another word behind a hyphen is another thing, not a slip. */
+export const isSlip = (noun: string, name: string): boolean => {
+  const most = noun.length < longName ? 1 : 2;
+  return editDistance(noun.toLowerCase(), name.toLowerCase(), most) <= most;
+};

@@ -1,16 +1,9 @@
 import type { Graph } from '../circuit/graph';
 import { kindNamed, kindOfPlural } from '../circuit/kinds';
-import { editDistance } from '../quantity';
+import { editDistance, isSlip } from '../quantity';
 
 /** Words that mean many parts at once. */
 const wide = ['system', 'line', 'lines', 'part', 'parts', 'equipment'];
-
-/** Letters from which a name may have two slips. */
-const longName = 8;
-
-/** One slip, or two in a long name: `txv-2` for `txv2`. Another word behind a hyphen is another thing, not a slip. */
-export const isSlip = (noun: string, name: string): boolean =>
-  editDistance(noun.toLowerCase(), name.toLowerCase()) <= (noun.length < longName ? 1 : 2);
 
 /**
  * The name that a misspelt one can only mean. The misspelling is told at its place; what follows is judged as if it had been

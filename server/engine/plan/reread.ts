@@ -1,0 +1,133 @@
+import type { Token } from '../../../grammar/tree';
+import { isSlip, unitWords } from '../quantity';
+import { keys, readTerms, type Span, type Terms } from './read-terms';
+import { type Selector, standings } from './selection';
+import { shortened } from './shortened';
+import { end, type TermFault } from './term';
+import type { Form, Place, Slot, Vocabulary, Word } from './vocabulary';
+
+/**
+ * What a line with one slip of the keys was meant to say. The slip has its finding; what follows is judged as if the line
+ * had been written right, so that one slip is one finding and not also a step that was never done.
+ */
+
+/** The word that a misspelt first word of a line can only mean; null where two are as near. */
+export function meantWord(vocabulary: Vocabulary, place: Place, text: string): Word | null {
+  const near = [...vocabulary.at(place).keys()].filter((known) => isSlip(text, known));
+  return near.length === 1 ? (vocabulary.word(place, near[0]!) ?? null) : null;
+}
+
+/** Words of a line that are looked at: a slip stands in a line that somebody wrote, not in a list of hundreds. */
+const mostWords = 40;
+
+/** Reads the terms of a line; where that fails, once more with the word put right that was most likely meant. */
+export function rereadTerms(form: Form, common: Form, tokens: readonly Token[], whole: Span): Terms {
+  const first = readTerms(form, common, tokens, whole);
+  if ((first.faults.length === 0 && !swallows(form, first)) || tokens.length > mostWords) return first;
+  const words = wordsOf(form, common);
+  for (const [at, token] of tokens.entries()) {
+    const told = first.faults.find(({ from, to }) => from <= token.at && end(token) <= to);
+    for (const { meant, mended } of mendings(tokens, at, told, words)) {
+      const again = readTerms(form, common, mended, whole);
+      if (again.faults.length > 0 || swallows(form, again)) continue;
+      return { ...again, spans: spansAsWritten(again, token, meant), faults: [told ?? slipFault(token, meant.text)] };
+    }
+  }
+  return first;
+}
+
+/** A token in place of a slip, and the line with it. */
+interface Mending {
+  readonly meant: Token;
+  readonly mended: readonly Token[];
+}
+
+/** What a word, a quantity or a number with a misspelt unit may have been meant to be, the likeliest first. */
+function* mendings(
+  tokens: readonly Token[],
+  at: number,
+  told: TermFault | undefined,
+  words: readonly string[],
+): Generator<Mending> {
+  const token = tokens[at]!;
+  const before = tokens[at - 1];
+  const by = (meant: Token, from: number): Mending => ({
+    meant,
+    mended: [...tokens.slice(0, from), meant, ...tokens.slice(at + 1)],
+  });
+  if (token.kind === 'word') {
+    for (const text of [
+      ...(told?.instead ?? []),
+      ...words.filter((word) => word !== token.text && isSlip(token.text, word)),
+    ])
+      yield by({ ...token, text }, at);
+    if (before?.kind === 'number' && told && told.from <= before.at)
+      for (const unit of unitWords.filter((each) => isSlip(token.text, each)))
+        yield by({ ...before, kind: 'quantity', text: `${before.text} ${unit}` }, at - 1);
+  }
+  if (token.kind === 'quantity' && told) {
+    const [, figures = '', unit = ''] = /^(.*?)(\S+)$/.exec(token.text) ?? [];
+    const near = unitWords.filter((each) => isSlip(unit, each)).map((each) => figures + each);
+    for (const text of [...told.instead, ...near]) yield by({ ...token, text }, at);
+  }
+}
+
+/** Whether a list of parts took in words that are none of its own: `flush each kept line int container`. */
+function swallows(form: Form, terms: Terms): boolean {
+  return Object.entries(form).some(([name, slot]) => {
+    const { term } = slot as Slot;
+    const value = terms.values[name];
+    if (term?.type !== 'selection' || !Array.isArray(value)) return false;
+    return (value as readonly Selector[]).some(
+      ({ noun }) =>
+        noun.includes(' ') && !term.choices?.includes(noun) && (!term.free || noun.split(' ').some(isAlmostNarrowing)),
+    );
+  });
+}
+
+/** Words before a noun; the shortest are left out, since many a word is one letter from `new` and `old`. */
+const narrowing = ['each', ...standings].filter((word) => word.length > 3);
+const isAlmostNarrowing = (word: string): boolean =>
+  !narrowing.includes(word) && narrowing.some((known) => isSlip(word, known));
+
+const wordsOfForm = new WeakMap<Form, readonly string[]>();
+
+/** The words that a form knows: of its keys and of its choices. */
+function wordsOf(form: Form, common: Form): readonly string[] {
+  let found = wordsOfForm.get(form);
+  if (!found) {
+    const choices = [form, common].flatMap((each) =>
+      Object.values(each).flatMap((slot) =>
+        ((slot as Slot).term?.choices ?? []).flatMap((choice) => choice.split(' ')),
+      ),
+    );
+    const selects = Object.values(form).some((slot) => (slot as Slot).term?.type === 'selection');
+    found = [
+      ...new Set([
+        ...[form, common].flatMap((each) => keys(each).flatMap((key) => key.words)),
+        ...choices,
+        ...(selects ? narrowing : []),
+      ]),
+    ];
+    wordsOfForm.set(form, found);
+  }
+  return found;
+}
+
+/** Spans count the letters as they stand in the text. */
+function spansAsWritten(terms: Terms, written: Token, meant: Token): Record<string, Span> {
+  return Object.fromEntries(
+    Object.entries(terms.spans).map(([name, span]) => [
+      name,
+      span.to === end(meant) ? { ...span, to: end(written) } : span,
+    ]),
+  );
+}
+
+const slipFault = (token: Token, meant: string): TermFault => ({
+  name: 'unexpected-term',
+  message: `"${shortened(token.text)}" cannot stand here; the nearest is "${meant}".`,
+  from: token.at,
+  to: end(token),
+  instead: [meant],
+});
