@@ -1,5 +1,5 @@
 import { bubblePressure, dewPressure, refrigerantNamed } from '../properties';
-import { atmosphereAt } from '../quantity';
+import { atmosphereAt, nearest } from '../quantity';
 import { assembleCircuits } from './assemble-circuit';
 import { type Bound, child, children } from './bind';
 import { depart } from './departures';
@@ -119,7 +119,12 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
   const systemBound = child(block, 'system') ?? null;
   const system = systemBound?.block ?? [];
   const refrigerant = changeOf(child(system, 'refrigerant'));
-  const oil = changeOf(child(system, 'oil'));
+  const oils = [...oilFamilies, ...scope.names('oil')];
+  const written = changeOf(child(system, 'oil'));
+  // A misspelt oil is told at its place; the rest of the plan is judged by the oil that was meant.
+  const meant = (name: string | null): string | null =>
+    name === null || isOil(name, scope) ? name : (nearest(name, oils) ?? name);
+  const oil = { ...written, before: meant(written.before), after: meant(written.after) };
   for (const each of [child(system, 'refrigerant')]) {
     for (const slot of ['before', 'after'] as const) {
       const name = each?.values[slot] as Name | undefined;
@@ -129,8 +134,7 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
   for (const slot of ['before', 'after'] as const) {
     const each = child(system, 'oil');
     const name = each?.values[slot] as Name | undefined;
-    if (each && name && !isOil(name.text, scope))
-      gather.unknownName('oil', name.text, each, name, [...oilFamilies, ...scope.names('oil')]);
+    if (each && name && !isOil(name.text, scope)) gather.unknownName('oil', name.text, each, name, oils);
   }
 
   const circuits = assembleCircuits(children(block, 'circuit'), scope, atmosphere, gather);

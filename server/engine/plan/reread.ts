@@ -11,10 +11,12 @@ import type { Form, Place, Slot, Vocabulary, Word } from './vocabulary';
  * had been written right, so that one slip is one finding and not also a step that was never done.
  */
 
-/** The word that a misspelt first word of a line can only mean; null where two are as near. */
+/** The word that a misspelt first word of a line can only mean: the one near it, or of several the one that it begins. */
 export function meantWord(vocabulary: Vocabulary, place: Place, text: string): Word | null {
   const near = [...vocabulary.at(place).keys()].filter((known) => isSlip(text, known));
-  return near.length === 1 ? (vocabulary.word(place, near[0]!) ?? null) : null;
+  const begun = near.filter((known) => known.startsWith(text));
+  const meant = near.length === 1 ? near[0] : begun.length === 1 ? begun[0] : undefined;
+  return meant === undefined ? null : (vocabulary.word(place, meant) ?? null);
 }
 
 /** Words of a line that are looked at: a slip stands in a line that somebody wrote, not in a list of hundreds. */

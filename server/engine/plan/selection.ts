@@ -12,6 +12,8 @@ export interface Selector {
   readonly each: boolean;
   readonly standing: Standing | null;
   readonly noun: string;
+  /** Whether the verb takes the noun as a thing of its own, so that no name of a part was meant. */
+  readonly own: boolean;
   /** What the noun belongs to: `superheat of txv-1, txv-2`. */
   readonly of: readonly Selector[];
   readonly from: number;
@@ -90,7 +92,16 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
           of.push(owner.value);
           words.push(owner.value.text);
           return {
-            value: { text: words.join(' '), each, standing, noun: noun.text, of, from: start!.at, to: owner.value.to },
+            value: {
+              text: words.join(' '),
+              each,
+              standing,
+              noun: noun.text,
+              own: isOwn(noun.text),
+              of,
+              from: start!.at,
+              to: owner.value.to,
+            },
           };
         }
         // A thing may have more than one word ("old pump oil"); the last is the noun.
@@ -99,7 +110,14 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
           words.push(last.text);
         }
         const name = last === noun ? noun.text : words.slice(each || standing ? words.indexOf(noun.text) : 0).join(' ');
-        return { value: { text: words.join(' '), each, standing, noun: name, of, from: start!.at, to: end(last) } };
+        const text = words.join(' ');
+        return {
+          value: { text, each, standing, noun: name, own: isOwn(name), of, from: start!.at, to: end(last) },
+        };
+      }
+
+      function isOwn(noun: string): boolean {
+        return free || nouns.includes(noun);
       }
 
       /** In `superheat of txv-1, txv-2` the names behind the first belong to the same `of`. */

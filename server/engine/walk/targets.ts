@@ -20,7 +20,7 @@ export function resolve(plant: Plant, selector: Selector, wanted: Wanted): Targe
     return { selector, parts, thing: parts.length > 0 ? null : selector.text };
   }
   if (selector.standing === 'open') return { selector, parts: openParts(plant, wanted), thing: null };
-  const members = membersOf(graph, selector.noun) ?? meantMembers(graph, selector.noun);
+  const members = membersOf(graph, selector.noun) ?? (selector.own ? null : meantMembers(graph, selector.noun));
   if (members === null) return { selector, parts: [], thing: selector.noun };
   return { selector, parts: members.filter((index) => stands(plant, index, selector)), thing: null };
 }

@@ -4,6 +4,7 @@ import type { Plan } from '../../plan/plan';
 import { isRefrigerant } from '../../plan/refrigerants';
 import type { Selector } from '../../plan/selection';
 import { shortened } from '../../plan/shortened';
+import type { Name } from '../../plan/term';
 import type { Slot } from '../../plan/vocabulary';
 import { isSlip, nearest } from '../../quantity';
 import { membersOf } from '../../walk/targets';
@@ -35,7 +36,7 @@ export const unknownName = defineCheck({
         checkSelector(here, slot, selector, choices, term.free === true);
     }
     for (const [slot, name] of namesIn(step.values)) {
-      const known = candidates(here, slot, name.refers);
+      const known = candidates(here, slot, name);
       if (known === null || known.includes(name.text)) continue;
       if (name.refers === 'refrigerant' && isRefrigerant(name.text)) continue;
       say(here, slot, words[name.refers] ?? 'name', name.text, known, name);
@@ -53,7 +54,7 @@ const words: Readonly<Record<string, string>> = {
 };
 
 /** The names that may stand there; null where anything may. */
-function candidates(here: Said, slot: string, refers: string): readonly string[] | null {
+function candidates(here: Said, slot: string, { refers, text }: Name): readonly string[] | null {
   const { plan, step } = here;
   switch (refers) {
     case 'refrigerant':
@@ -70,7 +71,9 @@ function candidates(here: Said, slot: string, refers: string): readonly string[]
     case 'parameter':
       return ['test-pressure'];
     case 'stock':
-      return slot === 'into' && step.word.word === 'recover' ? cylinders(plan) : null;
+      if (slot === 'into' && step.word.word === 'recover') return cylinders(plan);
+      // Anything catches what a flush brings along; only a slip in the usual word is told.
+      return isSlip(text, 'container') ? ['container', ...(cylinders(plan) ?? [])] : null;
     default:
       return null;
   }
