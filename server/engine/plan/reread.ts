@@ -1,5 +1,5 @@
 import type { Token } from '../../../grammar/tree';
-import { isSlip, unitWords } from '../quantity';
+import { editDistance, isSlip, unitWords } from '../quantity';
 import { keys, readTerms, type Span, type Terms } from './read-terms';
 import { type Selector, standings } from './selection';
 import { shortened } from './shortened';
@@ -11,11 +11,15 @@ import type { Form, Place, Slot, Vocabulary, Word } from './vocabulary';
  * had been written right, so that one slip is one finding and not also a step that was never done.
  */
 
-/** The word that a misspelt first word of a line can only mean: the one near it, or of several the one that it begins. */
+/** The word that a misspelt first word of a line can only mean: the nearest, or of several the one that it begins. */
 export function meantWord(vocabulary: Vocabulary, place: Place, text: string): Word | null {
-  const near = [...vocabulary.at(place).keys()].filter((known) => isSlip(text, known));
-  const begun = near.filter((known) => known.startsWith(text));
-  const meant = near.length === 1 ? near[0] : begun.length === 1 ? begun[0] : undefined;
+  const near = [...vocabulary.at(place).keys()]
+    .filter((known) => isSlip(text, known))
+    .map((known) => ({ known, slips: editDistance(text.toLowerCase(), known.toLowerCase()) }));
+  const least = Math.min(...near.map(({ slips }) => slips));
+  const nearest = near.filter(({ slips }) => slips === least).map(({ known }) => known);
+  const begun = nearest.filter((known) => known.startsWith(text));
+  const meant = nearest.length === 1 ? nearest[0] : begun.length === 1 ? begun[0] : undefined;
   return meant === undefined ? null : (vocabulary.word(place, meant) ?? null);
 }
 

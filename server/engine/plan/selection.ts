@@ -1,4 +1,5 @@
 import type { Token } from '../../../grammar/tree';
+import { isSlip } from '../quantity';
 import { shortened } from './shortened';
 import type { Reading, Term } from './term';
 
@@ -12,8 +13,8 @@ export interface Selector {
   readonly each: boolean;
   readonly standing: Standing | null;
   readonly noun: string;
-  /** Whether the verb takes the noun as a thing of its own, so that no name of a part was meant. */
-  readonly own: boolean;
+  /** The thing of the verb's own that the noun is, or is a slip of the keys for; of a verb that takes any thing, the noun. */
+  readonly own: string | null;
   /** What the noun belongs to: `superheat of txv-1, txv-2`. */
   readonly of: readonly Selector[];
   readonly from: number;
@@ -97,7 +98,7 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
               each,
               standing,
               noun: noun.text,
-              own: isOwn(noun.text),
+              own: ownOf(noun.text),
               of,
               from: start!.at,
               to: owner.value.to,
@@ -112,12 +113,12 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
         const name = last === noun ? noun.text : words.slice(each || standing ? words.indexOf(noun.text) : 0).join(' ');
         const text = words.join(' ');
         return {
-          value: { text, each, standing, noun: name, own: isOwn(name), of, from: start!.at, to: end(last) },
+          value: { text, each, standing, noun: name, own: ownOf(name), of, from: start!.at, to: end(last) },
         };
       }
 
-      function isOwn(noun: string): boolean {
-        return free || nouns.includes(noun);
+      function ownOf(noun: string): string | null {
+        return free || nouns.includes(noun) ? noun : (nouns.find((own) => isSlip(noun, own)) ?? null);
       }
 
       /** In `superheat of txv-1, txv-2` the names behind the first belong to the same `of`. */

@@ -20,8 +20,12 @@ export function resolve(plant: Plant, selector: Selector, wanted: Wanted): Targe
     return { selector, parts, thing: parts.length > 0 ? null : selector.text };
   }
   if (selector.standing === 'open') return { selector, parts: openParts(plant, wanted), thing: null };
-  const members = membersOf(graph, selector.noun) ?? (selector.own ? null : meantMembers(graph, selector.noun));
-  if (members === null) return { selector, parts: [], thing: selector.noun };
+  const members =
+    membersOf(graph, selector.noun) ?? (selector.own === null ? meantMembers(graph, selector.noun) : null);
+  if (members === null) {
+    const noun = selector.own ?? selector.noun;
+    return { selector: noun === selector.noun ? selector : { ...selector, noun }, parts: [], thing: noun };
+  }
   return { selector, parts: members.filter((index) => stands(plant, index, selector)), thing: null };
 }
 
