@@ -237,7 +237,7 @@ function brought(
   return {
     ...finding,
     at: { file: view.plan.file, item: follows.item, ...span },
-    related: [{ at: finding.at, message: 'here' }, ...finding.related],
+    related: [{ at: finding.at, message: 'the line of the standard' }, ...finding.related],
   };
 }
 
