@@ -5,6 +5,7 @@ import type { Amount } from '../plan/term';
 import { isProblem, toQuantity } from '../quantity';
 import { standardAtmosphere } from '../reference/table-units';
 import type { Entry } from '../walk/walk';
+import { sectionsLetIn } from './plant';
 
 /** Questions about the course of a plan: what came before and after what. */
 
@@ -25,10 +26,11 @@ export const has = (entry: Entry, type: Entry['events'][number]['type']): boolea
 export const isCharge = (entry: Entry): boolean =>
   entry.events.some((event) => event.type === 'charges' && event.purpose === 'charge');
 
-/** The start that the job works towards: the first after refrigerant went in (or came in with a new unit). */
+/** The start that the job works towards: the first after refrigerant went in (came in with a new unit, or through the valves of a part that was opened). */
 export function firstStart(entries: readonly Entry[]): number {
   const filled = entries.findIndex((entry) => isCharge(entry) || has(entry, 'lets-in'));
-  return filled < 0 ? -1 : entries.findIndex((entry, at) => at > filled && has(entry, 'starts'));
+  const from = filled >= 0 ? filled : entries.findIndex((entry) => sectionsLetIn(entry.before, entry.after).length > 0);
+  return from < 0 ? -1 : entries.findIndex((entry, at) => at > from && has(entry, 'starts'));
 }
 
 /** Whether something of this kind was noted down between two steps: `acid-test system`. */

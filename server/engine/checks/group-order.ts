@@ -11,6 +11,7 @@ import { burntCompressorKept } from './rules/burnt-compressor-kept';
 import { chargeIntoGas } from './rules/charge-into-gas';
 import { chargeStillIn } from './rules/charge-still-in';
 import { chargedAfterStart } from './rules/charged-after-start';
+import { checkedAfterStart } from './rules/checked-after-start';
 import { circuitIncomplete } from './rules/circuit-incomplete';
 import { closedOnMadeJoint } from './rules/closed-on-made-joint';
 import { closureLeftIn } from './rules/closure-left-in';
@@ -37,6 +38,7 @@ import { notPressureTested } from './rules/not-pressure-tested';
 import { notProvedZero } from './rules/not-proved-zero';
 import { notPutBack } from './rules/not-put-back';
 import { notStarted } from './rules/not-started';
+import { oilRoundNotRun } from './rules/oil-round-not-run';
 import { oilRoundsLate } from './rules/oil-rounds-late';
 import { oldFlareReused } from './rules/old-flare-reused';
 import { openUnderPressure } from './rules/open-under-pressure';
@@ -122,6 +124,8 @@ export const orderChecks: readonly Check[] = [
   airflowNotProved,
   burnoutCause,
   oilRoundsLate,
+  oilRoundNotRun,
+  checkedAfterStart,
   conversionNotCarriedThrough,
   followUpMissing,
   labelMissing,

@@ -15,6 +15,7 @@ const reasons: Readonly<Record<string, string>> = {
   'record-of-nothing': 'an answer is found by its label alone',
   'record-of-other-revision': 'revisions are numbers that people give',
   'record-gap': 'an answer is there or it is not',
+  'checked-after-start': 'rotation and water are seen by people; no state of the plant shows them',
   'burnout-cause': 'what caused a burnout is found by people; the plan can only say that they look for it',
 };
 

@@ -1,3 +1,4 @@
+import { exactly, show } from '../../quantity';
 import { steadyTime } from '../../reference/charging';
 import { has, timeOf } from '../course';
 import { defineCheck } from '../define';
@@ -20,17 +21,23 @@ export const adjustedBeforeRunning = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     let steady = 0;
+    let settled = 0;
     for (const entry of whole.entries) {
-      if (has(entry, 'starts')) steady = 0;
-      steady += Math.max(timeOf(entry, 'after'), entry.slot.step.word.word === 'run' ? timeOf(entry, 'time') : 0);
+      if (has(entry, 'starts')) steady = settled = 0;
+      const waited = Math.max(timeOf(entry, 'after'), entry.slot.step.word.word === 'run' ? timeOf(entry, 'time') : 0);
+      steady += waited;
+      settled += waited;
       for (const event of entry.events) {
         if (event.type !== 'adjusts' || event.to === 'weight') continue;
         const running = entry.before.running;
-        if (running && (steady >= steadyTime.quantity.low * 0.99 || entry.slot.step.values['per'] !== undefined))
+        // A wait that is stated counts from the last change; where none is, the readings in between are the wait.
+        const since = timeOf(entry, 'after') > 0 ? settled : steady;
+        settled = 0;
+        if (running && (since >= steadyTime.quantity.low * 0.99 || entry.slot.step.values['per'] !== undefined))
           continue;
         whole.report(entry, {
           message: running
-            ? `The ${event.what} is adjusted with no steady running stated: wait 15 minutes after the start and after each change.`
+            ? `The ${event.what} is adjusted after ${since > 0 ? show(exactly('time', since)) : 'no stated time'} of steady running: wait 15 minutes after the start and after each change.`
             : `The ${event.what} is adjusted while the system stands still: start it first.`,
           slot: entry.slot.step.spans['after'] ? 'after' : 'what',
           fixes: running

@@ -25,7 +25,7 @@ export const airflowNotProved = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     const proofs = whole.entries.filter((entry) =>
-      [...entry.after.marks].some(([mark, cause]) => cause === entry.cause && mark.startsWith('prove-airflow')),
+      [...entry.after.marks].some(([mark, cause]) => cause === entry.cause && /^(prove-|check )airflow/.test(mark)),
     );
     for (const proof of proofs) {
       const at = whole.entries.indexOf(proof);

@@ -33,9 +33,14 @@ export const burnoutCause = defineCheck({
         (event) => event.type === 'mounts' && event.parts.some((part) => isCompressor(graph.parts[part]!)),
       ),
     );
-    const at = whole.entries.findIndex(
+    const started = whole.entries.findIndex(
       (entry, k) => k > fitted && entry.events.some((event) => event.type === 'starts'),
     );
+    // With no start after the work the machine comes on with the power.
+    const at =
+      started >= 0
+        ? started
+        : whole.entries.findIndex((entry, k) => k > fitted && !entry.before.running && entry.after.running);
     const entry = whole.entries[at];
     if (fitted < 0 || !entry) return;
     const asked = whole.entries

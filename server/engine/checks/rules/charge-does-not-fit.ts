@@ -3,6 +3,7 @@ import type { Entry } from '../../walk/walk';
 import { isCharge } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { isComfort } from '../equipment';
+import { touched } from '../plant';
 import { changesRefrigerant, chargeInAll, systemSpot } from '../plant-facts';
 import { amount } from '../support';
 
@@ -27,7 +28,7 @@ export const chargeDoesNotFit = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'What the steps weigh into an empty machine differs from its charge with the line allowance; or the charge differs from what the new unit comes with; or what is to come out is far from what goes in; or a comfort-cooling charge is out of all proportion to the capacity.',
+    'What the steps weigh into an empty machine differs from its charge with the line allowance; or it is trimmed to less than is in it already; or the charge differs from what the new unit comes with; or what is to come out is far from what goes in; or a comfort-cooling charge is out of all proportion to the capacity.',
   why: 'One of the two figures is a slip. Half a charge freezes the coil, ten times the charge bursts the machine, and cylinders are brought for the wrong one.',
   source: 'weighed in by plate and lines (handbook 9.1); the weight recovered is the best estimate (handbook 13.3)',
   wrong: {
@@ -101,11 +102,11 @@ function weighedIn(whole: Whole): void {
   const all = chargeInAll(plan);
   const { recoverCharge, charge } = plan.system;
   if (all === null || !charge) return;
+  const worked = plan.graph.parts.filter((part) => touched(plan.graph, part.index)).length;
   const emptied = entries.some((entry) =>
     entry.events.some(
       (event) =>
-        event.type === 'recovers' &&
-        event.spaces.reduce((sum, space) => sum + space.parts.length, 0) * 2 > plan.graph.parts.length,
+        event.type === 'recovers' && event.spaces.reduce((sum, space) => sum + space.parts.length, 0) * 2 > worked,
     ),
   );
   const brought = plan.graph.parts.reduce((sum, part) => sum + (part.properties.holds?.mass ?? 0), 0);
@@ -128,9 +129,19 @@ function weighedIn(whole: Whole): void {
   }
   if (brought > 0) overOwn(whole, charges, Math.max(0, all - brought), brought);
   const most = Math.max(all, recoverCharge?.quantity.high ?? 0) * (converted ? conversionMost.quantity.high : 1 + same);
+  let inside = brought;
   for (const entry of entries)
     for (const event of entry.events) {
+      if (event.type === 'recovers') inside = 0;
+      if (event.type === 'charges' && event.purpose === 'charge') inside += event.mass?.low ?? 0;
       if (event.type !== 'charges' || event.purpose !== 'adjust' || !event.mass) continue;
+      if (event.mass.high < inside * 0.999) {
+        whole.report(entry, {
+          message: `The charge is trimmed to ${amount('mass', event.mass.high)} in all at the most, and ${amount('mass', inside)} are in it already: the limit counts the whole charge; mend one of the two.`,
+          slot: 'most',
+        });
+        continue;
+      }
       if (event.mass.high <= most * 1.05 && event.mass.high * 2 >= all) continue;
       whole.report(entry, {
         message: `The charge is trimmed to ${amount('mass', event.mass.high)} at the most, and the machine takes ${amount('mass', all)}: mend the figure, or cite the sheet.`,

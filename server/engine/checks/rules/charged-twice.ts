@@ -1,3 +1,4 @@
+import { conversionMost } from '../../reference/charging';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { chargeInAll } from '../plant-facts';
@@ -30,7 +31,9 @@ export const chargedTwice = defineCheck({
         const most = chargeInAll(whole.plan);
         mass += event.mass?.low ?? 0;
         const weighed =
-          event.mass === null || (most !== null && mass > most * 1.1 && !whole.plan.kinds.includes('conversion'));
+          event.mass === null ||
+          (most !== null &&
+            mass > most * (whole.plan.kinds.includes('conversion') ? conversionMost.quantity.high : 1.1));
         if (before && entry.slot.step !== before.slot.step && weighed && sameSpaces(before, entry)) {
           const first = before;
           whole.report(entry, {

@@ -1,4 +1,6 @@
+import { bubblePressure, dewPressure, refrigerantNamed } from '../../properties';
 import { factsOf } from '../../reference/refrigerant-facts';
+import { fahrenheit } from '../../reference/table-units';
 import { firstStart, isCharge, marked } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { touched } from '../plant';
@@ -72,9 +74,11 @@ function controls(whole: Whole, after: string): void {
       root: 'late',
       related: [{ cause: start.cause, message: 'the machine starts here' }],
     });
-  if (!regulator || !start || marked(whole.entries.at(-1), /^reset /)) return;
+  if (!start || marked(whole.entries.at(-1), /^reset /)) return;
+  if (!regulator && !otherPressures(whole, after)) return;
+  const what = regulator ? `${regulator.name} and the pressure controls` : 'The pressure controls';
   whole.report(start, {
-    message: `${regulator.name} and the pressure controls still stand at the pressures of the old refrigerant when the system starts.`,
+    message: `${what} still stand at the pressures of the old refrigerant when the system starts.`,
     slot: 'what',
     root: 'controls',
     fixes: [
@@ -84,10 +88,29 @@ function controls(whole: Whole, after: string): void {
           edits(
             mend.insertBefore(
               start.slot.step,
-              `reset low-pressure-switch, head-pressure-control, ${regulator.name} for ${after}`,
+              `reset low-pressure-switch, head-pressure-control${regulator ? `, ${regulator.name}` : ''} for ${after}`,
             ),
           ),
       },
     ],
+  });
+}
+
+/** Beyond this share the pressures of two refrigerants are two settings of one switch (common practice, no source). */
+const sameSetting = 0.03;
+/** An evaporating temperature that most machines see, K. */
+const evaporates = fahrenheit(30);
+/** A condensing temperature that most machines see, K. */
+const condenses = fahrenheit(110);
+
+/** Whether a switch set for the old refrigerant cuts out at another temperature with the new one. */
+function otherPressures(whole: Whole, after: string): boolean {
+  const [old, fresh] = [whole.plan.system.refrigerant.before ?? '', after].map((name) => {
+    const tables = refrigerantNamed(name);
+    return tables ? ([dewPressure(tables, evaporates), bubblePressure(tables, condenses)] as const) : [];
+  });
+  return [0, 1].some((side) => {
+    const [was, is] = [old?.[side], fresh?.[side]];
+    return !!was && !!is && Math.abs(is / was - 1) > sameSetting;
   });
 }

@@ -6,6 +6,9 @@ import { amount } from '../support';
 /** Beyond the printed range by this much: the guides differ by about five points (from memory). */
 const between = 0.05;
 
+/** Blends whose guide is not printed here: no conversion in place starts outside of this (handbook 13.3: 75 to 90 %, common practice). */
+const anyRange = { low: 0.7, high: 1.05 };
+
 /** The first charge of a conversion against what the guides start with. */
 export const firstChargeUnusual = defineCheck({
   name: 'first-charge-unusual',
@@ -29,10 +32,11 @@ export const firstChargeUnusual = defineCheck({
       !changesRefrigerant(here.plan)
     )
       return;
+    const inPlace = here.plan.kinds.includes('conversion') && !here.plan.kinds.includes('changeout');
     for (const event of here.events('charges')) {
-      const range =
-        event.purpose === 'charge' && event.mass ? firstChargeRange(refrigerant.before, event.refrigerant) : undefined;
-      if (!range || !event.mass || event.held.some((held) => held.gas === 'refrigerant')) continue;
+      if (event.purpose !== 'charge' || !event.mass) continue;
+      const range = firstChargeRange(refrigerant.before, event.refrigerant) ?? (inPlace ? anyRange : undefined);
+      if (!range || event.held.some((held) => held.gas === 'refrigerant')) continue;
       const old = recoverCharge.quantity;
       const share = { low: event.mass.low / old.high, high: event.mass.high / old.low };
       if (share.high >= range.low - between && share.low <= range.high + between) continue;

@@ -1,11 +1,12 @@
 import { exactly, show } from '../../quantity';
+import type { Entry } from '../../walk/walk';
 import { firstStart, timeOf, visitOf } from '../course';
-import { defineCheck } from '../define';
+import { defineCheck, type Whole } from '../define';
 import { readyCompressors } from '../plant';
 import { edits } from '../support';
 
 /** A machine with a sump of this size and more has a heater in it, m3 (about half a US gallon): common practice, no source. */
-const heatedSump = 0.0019;
+const heatedSump = 0.00189;
 /** Before the first start: 12 to 24 h (handbook 13.1, common practice). */
 const heaterTime = 12 * 3600;
 
@@ -18,7 +19,7 @@ export const heaterTooShort = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start.',
+    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start, or before a lock-out that ends them.',
   why: 'Liquid in the cold oil boils at the start, foams the oil out and breaks bearings and valves.',
   source: 'at least 12 to 24 h before the start: common practice (handbook 13.1)',
   wrong: {
@@ -31,6 +32,7 @@ export const heaterTooShort = defineCheck({
   right: { base: 'rack' },
   plan(whole) {
     const at = firstStart(whole.entries);
+    switchedOff(whole, at);
     const entry = whole.entries[at];
     if (!entry) return;
     for (const late of whole.entries.slice(at + 1))
@@ -81,3 +83,25 @@ export const heaterTooShort = defineCheck({
     });
   },
 });
+
+/** Hours with the heater on before power is locked out and refrigerant comes out warm nothing at the start. */
+function switchedOff(whole: Whole, start: number): void {
+  const { entries } = whole;
+  const end = start < 0 ? entries.length : start;
+  const given = (entry: Entry) =>
+    entry.after.marks.get('energise controls') === entry.cause && timeOf(entry, 'time') >= 3600;
+  const at = entries.findIndex((entry, k) => k < end && given(entry));
+  const early = entries[at];
+  if (!early || entries.slice(at + 1, end).some(given)) return;
+  const off = entries
+    .slice(at + 1, end)
+    .find((entry) => entry.before.power !== 'locked-out' && entry.after.power === 'locked-out');
+  if (!off) return;
+  whole.report(early, {
+    message: (say) =>
+      `${say.step(off.cause)} switches the heater off again: give the controls their ${show(exactly('time', timeOf(early, 'time')))} after that, before the start.`,
+    slot: 'what',
+    root: 'switched off',
+    related: [{ cause: off.cause, message: 'the power goes off here' }],
+  });
+}

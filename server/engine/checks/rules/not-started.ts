@@ -45,13 +45,19 @@ export const notStarted = defineCheck({
       .reverse()
       .find((entry) => entry.events.some((event) => event.type === 'powers' && event.to === 'on'));
     if (!power) return;
+    // Rotation and water are looked at when the power is back, before the start.
+    let ready = power;
+    for (const entry of whole.entries.slice(whole.entries.indexOf(power) + 1)) {
+      if (entry.slot.step.word.word !== 'check') break;
+      ready = entry;
+    }
     whole.report(power, {
       message: 'The power comes back here, and no step starts the system: nobody sees it run after the work.',
       slot: 'what',
       root: 'start',
       concerns: whole.plan.graph.parts.map((part) => part.index),
       fixes: [
-        { title: 'Start after this step', edits: (mend) => edits(mend.insertAfter(power.slot.step, 'start system')) },
+        { title: 'Start after this step', edits: (mend) => edits(mend.insertAfter(ready.slot.step, 'start system')) },
       ],
     });
   },

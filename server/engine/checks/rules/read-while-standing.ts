@@ -3,7 +3,16 @@ import { listed } from '../listed';
 import { edits } from '../support';
 
 /** Readings that a machine gives only while it runs. */
-const ofRunning = new Set(['superheat', 'subcooling', 'amps', 'temperature-split', 'pressure-drop', 'readings']);
+const ofRunning = new Set([
+  'superheat',
+  'subcooling',
+  'amps',
+  'temperature-split',
+  'pressure-drop',
+  'freeze-time',
+  'harvest-time',
+  'readings',
+]);
 
 /** A reading of the running machine taken while it stands. */
 export const readWhileStanding = defineCheck({
@@ -25,6 +34,9 @@ export const readWhileStanding = defineCheck({
   right: { base: 'split', instead: [['adjust charge', 'read amps after 10 min\n    adjust charge']] },
   step(here) {
     if (here.before.running) return;
+    // A record may be written when the machine that gave its readings has been stopped again.
+    if (here.step.word.word === 'record' && [...here.before.marks.keys()].some((mark) => mark.startsWith('start ')))
+      return;
     const read = here.events('reads').flatMap((event) => event.of.filter((each) => ofRunning.has(each)));
     if (read.length === 0) return;
     here.report({
