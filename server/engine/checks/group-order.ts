@@ -42,6 +42,7 @@ import { oilRoundNotRun } from './rules/oil-round-not-run';
 import { oilRoundsLate } from './rules/oil-rounds-late';
 import { oldFlareReused } from './rules/old-flare-reused';
 import { openUnderPressure } from './rules/open-under-pressure';
+import { otherRefrigerant } from './rules/other-refrigerant';
 import { partNotAsStated } from './rules/part-not-as-stated';
 import { piercingValveLeftOn } from './rules/piercing-valve-left-on';
 import { powerNotRestored } from './rules/power-not-restored';
@@ -96,6 +97,7 @@ export const orderChecks: readonly Check[] = [
   decayTestMissing,
   decayLimitMissing,
   chargeIntoGas,
+  otherRefrigerant,
   valvesOpenedEarly,
   noFieldDrier,
   partNotAsStated,
