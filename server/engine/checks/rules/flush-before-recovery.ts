@@ -39,8 +39,16 @@ export const flushBeforeRecovery = defineCheck({
         concerns: space.parts,
         fixes: [
           {
-            title: 'Recover and prove zero before this step',
-            edits: (mend) => edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
+            title: 'Recover, prove zero and disconnect the line before this step',
+            edits: (mend) =>
+              edits(
+                mend.insertBefore(
+                  here.step,
+                  'recover system to 0 inHg',
+                  'prove-zero system',
+                  `disconnect ${here.plan.graph.parts[flow.line]!.name} at both ends`,
+                ),
+              ),
           },
         ],
       });

@@ -21,7 +21,7 @@ export const flushNoContainer = defineCheck({
   step(here) {
     const loose = here
       .events('flows')
-      .filter((flow) => !flow.container && (flow.medium === 'solvent' || here.before.parts[flow.line]!.unpurged));
+      .filter((flow) => !flow.container && (flow.medium === 'solvent' || here.before.parts[flow.line]!.wet));
     if (loose.length === 0) return;
     here.report({
       message: (say) =>

@@ -38,10 +38,13 @@ export const flushNoOutlet = defineCheck({
         const { joint } = graph.ends[end]!;
         return joint < 0 || hasGap(plant, joint);
       });
-      if (flow.outlets.length > 0 && (flow.inletOpen || !free)) continue;
+      // Nitrogen may go in and out further along, where the line hangs among others: one opening or port for either.
+      const port = flow.reached.some((index) => index !== flow.line && graph.parts[index]!.kind.port);
+      const ways = flow.outlets.length + (flow.inletOpen || port ? 1 : 0);
+      if (ways > 1 && (flow.inletOpen || !free)) continue;
       if (!free) {
-        // Solvent in a line that is still joined, and a circuit that nobody has opened yet, have checks of their own.
-        if (flow.medium === 'nitrogen' && plant.parts[flow.line]!.opened !== null) sayJoined(here, flow);
+        // Solvent in a line that is still joined has a check of its own.
+        if (flow.medium === 'nitrogen') sayJoined(here, flow);
         continue;
       }
       const shut = part.ends.filter((end) => plant.ends[end]!.closure?.opening === null);

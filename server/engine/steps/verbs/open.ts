@@ -1,8 +1,14 @@
+import type { Shutting } from '../../circuit/kinds';
+import type { Power } from '../../circuit/state';
 import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { isWaterValve, ownValveEnds, unitValveEnds, waterValves } from '../valves';
 import { verb } from '../verb';
+
+/** A motor or a coil opens nothing while the power is locked out; a regulator shuts with the machine unless its stem holds it. */
+const needsHolding = (shuts: Shutting | undefined, power: Power): boolean =>
+  shuts === 'control' || (power === 'locked-out' && (shuts === 'driven' || shuts === 'power'));
 
 /** Opens valves: of the circuit, of a part, of a new unit (which lets its charge in). */
 export const open = verb({
@@ -51,7 +57,7 @@ export const open = verb({
         const part = act.draft.graph.parts[index]!;
         const state = act.draft.part(index);
         if (state.mounted === 'none') continue;
-        if (part.kind.shuts === 'driven' && values.by === undefined && act.draft.now().power === 'locked-out') {
+        if (values.by === undefined && needsHolding(part.kind.shuts, act.draft.now().power)) {
           dead.push(index);
           continue;
         }
