@@ -11,14 +11,20 @@ export function levelOf(act: Act, value: Amount | Name | undefined): number | nu
   return value.text === 'test-pressure' ? (act.plan.parameters.testPressure?.quantity.low ?? null) : null;
 }
 
-/** The spaces that a test reaches: closed ones count, open ones are told apart; a new unit shut behind its valves is left alone. */
+/**
+ * The spaces that a test reaches: closed ones count, open ones are told apart; a new unit shut behind its valves is left
+ * alone. Where a step names nothing but such a unit's parts, gas or pump would go on its charge: `charged`.
+ */
 export function closedOnly(
   act: Act,
   selectors: readonly Selector[] | undefined,
-): { spaces: readonly Space[]; open: readonly Space[] } {
-  const wanted = act.spaces(selectors).filter((space) => !ownChargeIn(act.draft.now(), space));
+): { spaces: readonly Space[]; open: readonly Space[]; charged: readonly Space[] } {
+  const meant = act.spaces(selectors);
+  const wanted = meant.filter((space) => !ownChargeIn(act.draft.now(), space));
+  const isNamed = selectors?.every(({ noun, standing }) => noun !== 'system' && standing !== 'open') ?? false;
   return {
     spaces: wanted.filter((space) => space.openings.length === 0),
     open: wanted.filter((space) => space.openings.length > 0),
+    charged: wanted.length === 0 && isNamed ? meant : [],
   };
 }

@@ -43,9 +43,12 @@ export const chargeStillIn = defineCheck({
       for (const space of event.spaces) {
         const held = heldBy(here.before, spacesOf(here.before, space.parts[0]!)[0] ?? space);
         if (held.gas !== 'refrigerant' || !aboveZero(here.before, held)) continue;
+        const isOwn = space.parts.some((part) => here.before.parts[part]!.ownCharge);
         here.report({
           message: (say) =>
-            `${say.parts(space.parts)} still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${event.type === 'evacuates' ? 'a pump' : 'nitrogen'} is put on${underLaw(here.plan, 'opening')}.`,
+            isOwn
+              ? `${say.parts(space.parts)} ${space.parts.length > 1 ? 'stand' : 'stands'} shut with the new unit's own charge: ${event.type === 'evacuates' ? 'a pump would draw it out' : 'nitrogen would mix with it'}; name what was opened on the job instead.`
+              : `${say.parts(space.parts)} still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${event.type === 'evacuates' ? 'a pump' : 'nitrogen'} is put on${underLaw(here.plan, 'opening')}.`,
           slot: 'what',
           root: here.before.graph,
           concerns: space.parts,

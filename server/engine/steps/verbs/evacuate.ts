@@ -29,7 +29,7 @@ export const evacuate = verb({
     // A level that cannot be read is told where it stands; what follows is judged as if it had been reached.
     if (stated === null && values.level === undefined && act.step.bound.faults.length === 0) return;
     const level = stated ?? usualLevel;
-    const { spaces, open } = closedOnly(act, values.what);
+    const { spaces, open, charged } = closedOnly(act, values.what);
     const whole = act.targets(values.what).some((target) => target.selector.noun === 'system');
     const { graph } = act.draft;
     const reached = spaces.filter(
@@ -55,11 +55,11 @@ export const evacuate = verb({
     if (stated !== null)
       act.emit({
         type: 'evacuates',
-        spaces: [...reached, ...open],
+        spaces: [...reached, ...open, ...charged],
         level: stated,
         missed: spaces.filter((space) => !reached.includes(space)),
       });
-    if (spaces.length + open.length === 0)
+    if (spaces.length + open.length + charged.length === 0)
       act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to pump down' });
   },
   say: (values, speech) => ({

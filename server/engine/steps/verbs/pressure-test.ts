@@ -27,7 +27,7 @@ export const pressureTest = verb({
     // A pressure that cannot be read is told where it stands; what follows is judged as if the design pressure stood there.
     if (stated === null && !unread) return;
     const level = stated ?? designOf(act);
-    const { spaces, open } = closedOnly(act, values.what);
+    const { spaces, open, charged } = closedOnly(act, values.what);
     for (const space of spaces) {
       act.draft.fill(space.cells, {
         gas: 'nitrogen',
@@ -47,11 +47,11 @@ export const pressureTest = verb({
         type: 'pressurises',
         medium: values.gas ?? 'nitrogen',
         level: stated,
-        spaces: [...spaces, ...open],
+        spaces: [...spaces, ...open, ...charged],
         time: act.quantity(values.time),
         purpose: 'test',
       });
-    if (spaces.length + open.length === 0)
+    if (spaces.length + open.length + charged.length === 0)
       act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to test' });
   },
   say: (values, speech) => ({
