@@ -52,7 +52,9 @@ import { pumpOntoPressure } from './rules/pump-onto-pressure';
 import { readWhileStanding } from './rules/read-while-standing';
 import { recordMissing } from './rules/record-missing';
 import { recoveryTooShallow } from './rules/recovery-too-shallow';
+import { refrigerantNotStated } from './rules/refrigerant-not-stated';
 import { refrigerantVented } from './rules/refrigerant-vented';
+import { removedAndNeeded } from './rules/removed-and-needed';
 import { sectionNotEvacuated } from './rules/section-not-evacuated';
 import { sectionNotRecovered } from './rules/section-not-recovered';
 import { startedAgainstShutValve } from './rules/started-against-shut-valve';
@@ -103,6 +105,8 @@ export const orderChecks: readonly Check[] = [
   partNotAsStated,
   piercingValveLeftOn,
   circuitIncomplete,
+  refrigerantNotStated,
+  removedAndNeeded,
   drierNotRenewed,
   drierBeforeFlush,
   drierOpenLong,

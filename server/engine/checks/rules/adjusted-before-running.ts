@@ -12,7 +12,7 @@ export const adjustedBeforeRunning = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'published',
-  yieldsTo: ['compressor-without-refrigerant', 'power-not-restored'],
+  yieldsTo: ['refrigerant-not-stated', 'compressor-without-refrigerant', 'power-not-restored'],
   meaning:
     'The step trims the charge or the superheat while the system does not run, or less than 15 minutes after its start and with no waiting time stated.',
   why: 'Readings of a machine that settles lead to too much or too little refrigerant, and the next crew trims it back.',

@@ -13,7 +13,13 @@ export const chargeIntoGas = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['joint-left-open', 'valves-opened-early', 'section-not-evacuated', 'charge-still-in'],
+  yieldsTo: [
+    'refrigerant-not-stated',
+    'joint-left-open',
+    'valves-opened-early',
+    'section-not-evacuated',
+    'charge-still-in',
+  ],
   meaning:
     'When the charge goes in, the part holds nitrogen or air: it was never evacuated, or gas was let in after the last evacuation. With a flammable refrigerant, or after an evacuation, the finding is an error.',
   why: 'Gas that does not condense raises the pressure for good; air with a flammable refrigerant burns, and its water makes acid.',

@@ -18,6 +18,7 @@ export const heaterTooShort = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['refrigerant-not-stated'],
   meaning:
     'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start, or before a lock-out that ends them.',
   why: 'Liquid in the cold oil boils at the start, foams the oil out and breaks bearings and valves.',

@@ -8,7 +8,7 @@ export const oilRoundsLate = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'memory',
-  yieldsTo: ['refrigerant-vented', 'open-under-pressure'],
+  yieldsTo: ['refrigerant-not-stated', 'refrigerant-vented', 'open-under-pressure'],
   meaning: 'A repeated oil change is made on a compressor that no longer holds refrigerant.',
   why: 'Only the old refrigerant carries the old oil back out of lines and coils; without it the rounds change the sump alone.',
   source: 'the oil rounds come before recovery: trade guides, from memory (handbook 4.3, 13.3)',

@@ -11,7 +11,7 @@ export const pumpDownInVain = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['compressor-without-refrigerant'],
+  yieldsTo: ['refrigerant-not-stated', 'compressor-without-refrigerant'],
   meaning:
     'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or nothing is opened after it.',
   why: 'The lines stay full; whoever opens them next relies on a charge that is not put away.',

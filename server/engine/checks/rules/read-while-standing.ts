@@ -22,7 +22,7 @@ export const readWhileStanding = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['compressor-without-refrigerant', 'power-not-restored', 'not-started'],
+  yieldsTo: ['refrigerant-not-stated', 'compressor-without-refrigerant', 'power-not-restored', 'not-started'],
   meaning:
     'Superheat, subcooling, amps, the temperature split, the drop over a drier or the readings of the record are taken while no machine runs: before the start, or after a stop that no start follows.',
   why: 'What is written down says nothing of the machine; the next crew trims the charge by it.',

@@ -18,6 +18,7 @@ export const testBelowDesign = defineCheck({
   reads: 'figure',
   ground: 'published',
   yieldsTo: [
+    'refrigerant-not-stated',
     'design-pressure-unlikely',
     'impossible-level',
     'section-not-recovered',
