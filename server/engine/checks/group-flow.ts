@@ -12,6 +12,7 @@ import { hoseNotRestrained } from './rules/hose-not-restrained';
 import { lineNotDisconnected } from './rules/line-not-disconnected';
 import { neverFlush } from './rules/never-flush';
 import { regulatorDoesNotSuit } from './rules/regulator-does-not-suit';
+import { solventNotNamed } from './rules/solvent-not-named';
 import { swabBlocked } from './rules/swab-blocked';
 import { swabsNotCounted } from './rules/swabs-not-counted';
 import { trapNotDrained } from './rules/trap-not-drained';
@@ -24,6 +25,7 @@ export const flowChecks: readonly Check[] = [
   lineNotDisconnected,
   flushNoOutlet,
   flushNoContainer,
+  solventNotNamed,
   hoseNotRestrained,
   neverFlush,
   coilFlushedInPlace,

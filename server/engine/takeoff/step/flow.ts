@@ -66,7 +66,7 @@ function solventFlow({ plan, entry, options, figures, draws, releases }: Context
 }
 
 /** The solvent that a flush names, else the plan's, else the only one that the job brings. */
-function solventOf(plan: Plan, entry: Entry): Declaration | null {
+export function solventOf(plan: Plan, entry: Entry): Declaration | null {
   const named = entry.slot.step.values['with'] as Name | undefined;
   const stock = brought(plan, 'solvent');
   return (
