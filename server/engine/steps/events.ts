@@ -99,7 +99,7 @@ export type Event =
   | { readonly type: 'mounts'; readonly parts: readonly number[] }
   | { readonly type: 'unmounts'; readonly parts: readonly number[] }
   /** `grave` where it meets nothing at all of what it names. */
-  | { readonly type: 'no-effect'; readonly why: string; readonly grave?: true };
+  | { readonly type: 'no-effect'; readonly why: string; readonly grave?: true; readonly parts?: readonly number[] };
 
 /** Solvent or nitrogen that goes through an open line. */
 export interface Flow {

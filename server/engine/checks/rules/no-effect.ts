@@ -27,6 +27,7 @@ export const noEffect = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['joint-left-open'],
   meaning:
     'What the step does is done already, or there is nothing for it to act on. Nitrogen breaks, extra tests and repeated evacuations are never meant; a test before anything was opened is. A flush or a purge that meets no line is a warning.',
   why: 'Often a sign that the step stands in the wrong place, or names the wrong part.',
@@ -42,6 +43,7 @@ export const noEffect = defineCheck({
     here.report({
       message: `This changes nothing: ${event.why}.`,
       ...(event.grave && { severity: 'warning' as const }),
+      concerns: event.parts ?? [],
       fixes: [{ title: 'Take the step out', edits: (mend) => edits(mend.remove(here.step)) }],
     });
   },

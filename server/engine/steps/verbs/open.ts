@@ -4,11 +4,17 @@ import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { isWaterValve, ownValveEnds, unitValveEnds, waterValves } from '../valves';
-import { verb } from '../verb';
+import { type Act, verb } from '../verb';
 
 /** A motor or a coil opens nothing while the power is locked out; a regulator shuts with the machine unless its stem holds it. */
 const needsHolding = (shuts: Shutting | undefined, power: Power): boolean =>
   shuts === 'control' || (power === 'locked-out' && (shuts === 'driven' || shuts === 'power'));
+
+/** "txv-1 and txv-2 are". */
+const nameList = (act: Act, parts: readonly number[]): string => {
+  const names = parts.map((index) => act.draft.graph.parts[index]!.name);
+  return `${names.slice(0, -1).join(', ')}${names.length > 1 ? ' and ' : ''}${names.at(-1)} ${names.length > 1 ? 'are' : 'is'}`;
+};
 
 /** Opens valves: of the circuit, of a part, of a new unit (which lets its charge in). */
 export const open = verb({
@@ -28,6 +34,7 @@ export const open = verb({
   perform(values, act) {
     let done = 0;
     const dead: number[] = [];
+    const off: number[] = [];
     for (const target of act.targets(values.what)) {
       const { noun } = target.selector;
       if (target.thing !== null && isWaterValve(target.thing)) {
@@ -56,7 +63,10 @@ export const open = verb({
       for (const index of target.parts) {
         const part = act.draft.graph.parts[index]!;
         const state = act.draft.part(index);
-        if (state.mounted === 'none') continue;
+        if (state.mounted === 'none') {
+          off.push(index);
+          continue;
+        }
         if (values.by === undefined && needsHolding(part.kind.shuts, act.draft.now().power)) {
           dead.push(index);
           continue;
@@ -82,6 +92,8 @@ export const open = verb({
       }
     }
     if (dead.length > 0) act.emit({ type: 'lacks-power', parts: dead });
+    else if (done === 0 && off.length > 0)
+      act.emit({ type: 'no-effect', why: `${nameList(act, off)} not in place`, grave: true, parts: off });
     else if (done === 0) act.emit({ type: 'no-effect', why: 'what it opens stands open already' });
   },
   say: (values, speech) => ({ sentence: `Open ${speech.parts(values.what)}${values.by ? ` by ${values.by}` : ''}` }),
