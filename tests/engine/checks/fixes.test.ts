@@ -73,8 +73,8 @@ function* spoilt(): Generator<{ readonly path: string; readonly text: string; re
       const lines = files[path]!.split('\n');
       if (!/^ {2}steps \{/m.test(files[path]!) || /^standard /m.test(files[path]!)) continue;
       const steps = stepsOf(lines);
-      // Every ninth place, beginning elsewhere in each plan: some hundred edits in all.
-      for (let at = lines.length % 9; at < steps.length; at += 9) {
+      // Every fourth place, beginning elsewhere in each plan: some hundreds of edits in all.
+      for (let at = lines.length % 4; at < steps.length; at += 4) {
         const { from, to } = steps[at]!;
         yield { path, files, text: [...lines.slice(0, from), ...lines.slice(to + 1)].join('\n') };
         const next = steps[at + 1];
@@ -91,17 +91,16 @@ function* spoilt(): Generator<{ readonly path: string; readonly text: string; re
 
 /**
  * Where one edit puts right what the finding says and another finding then says what is still missing: power that comes
- * off must come back, and a machine that gets it back was read while it stood; a valve that is opened at the end was shut
- * when the machine started; a joint that is undone has no cap to come off.
+ * off must come back; a joint that is undone has no cap to come off; at a tee the other branches are still on; what is
+ * taken out must be weighed in again; what is pumped down must have been tested.
  */
 const half: ReadonlySet<string> = new Set([
   'work-without-lock-out brings power-not-restored',
-  'power-not-restored brings read-while-standing',
-  'valve-left-shut brings started-against-shut-valve',
   'line-not-disconnected brings closed-on-made-joint',
+  'line-not-disconnected brings flush-path-forks',
+  'open-under-pressure brings charge-does-not-fit',
+  'charge-into-gas brings not-pressure-tested',
 ]);
-/** Where a shut valve is what was forgotten, recovery takes out a charge that was to stay in: no edit of one line mends that. */
-const suggestion = 'open-under-pressure';
 
 it('mends what a step left out or put too early does to every sound plan, and brings nothing new', () => {
   let tried = 0;
@@ -131,13 +130,12 @@ it('mends what a step left out or put too early does to every sound plan, and br
       const left = counted(workspace.snapshot().findings(path));
       const fresh = [...left].filter(([each, count]) => count > (before.get(each) ?? 0)).map(([each]) => each);
       tried++;
-      if (name === suggestion) continue;
       if ((left.get(name) ?? 0) >= before.get(name)!) wrong.push(`${path}: ${name} (${title}) is still there`);
       for (const each of fresh)
         if (!half.has(`${name} brings ${each}`)) wrong.push(`${path}: ${name} (${title}) brings ${each}`);
     }
     workspace.setFile(path, files[path]!);
   }
-  expect(tried).toBeGreaterThan(80);
+  expect(tried).toBeGreaterThan(200);
   expect(wrong).toEqual([]);
 }, 300_000);

@@ -74,19 +74,24 @@ export const notPressureTested = defineCheck({
               ? [{ cause: entry.before.parts[first]!.tested!.by, message: 'the first stage' }]
               : []),
           ],
-          fixes: [
-            {
-              title: 'Test before this step',
-              edits: (mend) =>
-                edits(
-                  mend.insertBefore(
-                    entry.slot.step,
-                    `pressure-test each open part to ${levelFor(whole.plan)} for 30 min`,
-                    'release nitrogen outdoors',
-                  ),
-                ),
-            },
-          ],
+          // Nitrogen is no way out where refrigerant stands already in what was opened.
+          fixes: entry.before.parts.some(
+            ({ opened, contents }) => opened !== null && contents.some(({ gas }) => gas === 'refrigerant'),
+          )
+            ? []
+            : [
+                {
+                  title: 'Test before this step',
+                  edits: (mend) =>
+                    edits(
+                      mend.insertBefore(
+                        entry.slot.step,
+                        `pressure-test each open part to ${levelFor(whole.plan)} for 30 min`,
+                        'release nitrogen outdoors',
+                      ),
+                    ),
+                },
+              ],
         });
       }
     }

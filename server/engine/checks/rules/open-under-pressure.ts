@@ -1,6 +1,9 @@
+import type { Plan } from '../../plan/plan';
+import type { Step } from '../../plan/step';
 import { defineCheck } from '../define';
 import { aboveZero, underPressure } from '../plant';
 import { edits, gauge, underLaw } from '../support';
+import { levelAsked } from './recovery-too-shallow';
 
 /** A joint undone while refrigerant or nitrogen stands behind it above the atmosphere. */
 export const openUnderPressure = defineCheck({
@@ -37,16 +40,22 @@ export const openUnderPressure = defineCheck({
         root: held.since ?? here.before.graph,
         concerns: space.parts,
         related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
-        // What the job itself let in is wanted: taking it out again is no way to mend the order.
+        // What the job let in, or never puts back, is wanted: taking it out is no way to mend the order.
         fixes:
-          charged && held.since !== null
+          charged && (held.since !== null || !comesBack(here.plan))
             ? []
             : [
                 charged
                   ? {
                       title: 'Recover and prove zero before this step',
                       edits: (mend) =>
-                        edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
+                        edits(
+                          mend.insertBefore(
+                            here.step,
+                            `recover system to ${levelAsked(here.plan, what)}`,
+                            'prove-zero system',
+                          ),
+                        ),
                     }
                   : {
                       title: 'Release the nitrogen before this step',
@@ -57,3 +66,9 @@ export const openUnderPressure = defineCheck({
     }
   },
 });
+
+/** Whether the job lets refrigerant in again: from a cylinder, or with a new unit that holds its own. */
+const comesBack = (plan: Plan): boolean =>
+  plan.graph.parts.some((part) => part.properties.holds !== undefined) || hasCharge(plan.steps);
+const hasCharge = (steps: readonly Step[]): boolean =>
+  steps.some((step) => step.word.word === 'charge' || hasCharge(step.children));

@@ -1,5 +1,5 @@
 import { lawOf, lawTaken } from '../../plan/law';
-import type { Stated } from '../../plan/plan';
+import type { Plan, Stated } from '../../plan/plan';
 import { exactly, type Quantity } from '../../quantity';
 import { recoveryByLaw } from '../../reference/jurisdictions';
 import { recoveryLevelSource, smallAppliance, unreachableLevelSource } from '../../reference/recovery-levels';
@@ -38,12 +38,12 @@ export const recoveryTooShallow = defineCheck({
         if (!gas) continue;
         const parts = event.spaces.flatMap((space) => space.parts);
         const wide = parts.length > entry.before.graph.parts.length / 2;
-        const asked = required(whole, gas, wide);
+        const asked = required(whole.plan, gas, wide);
         const { source } = recoveryByLaw[lawOf(whole.plan)];
         const enough = major(whole, at, parts) ? (asked ?? atmosphere) : atmosphere;
         // One percent is less than a gauge shows.
         if (event.level <= enough * 1.01 || reachedLater(whole.entries, at, parts, enough)) continue;
-        const limit = enough < atmosphere * 0.99 ? inches(whole, enough) : '0 psig';
+        const limit = enough < atmosphere * 0.99 ? inches(whole.plan, enough) : '0 psig';
         whole.report(entry, {
           message: `${gas} is recovered to ${gauge(whole.plan, event.level)} only; before this circuit is opened the rule asks ${limit} (${source}${lawTaken(whole.plan)}); ${authority}.`,
           slot: entry.slot.step.spans['level'] ? 'level' : 'what',
@@ -78,13 +78,13 @@ function vacuumOfSmallAppliance(whole: Whole): void {
       if (event.level > atmosphere * 0.99 || event.level <= asked + inchOfMercury / 2) continue;
       if (reachedLater(whole.entries, at, parts, asked)) continue;
       whole.report(entry, {
-        message: `${inches(whole, event.level)} of vacuum empties no small appliance by the rule: it asks ${inches(whole, asked)} (${smallAppliance.source}); ${authority}.`,
+        message: `${inches(whole.plan, event.level)} of vacuum empties no small appliance by the rule: it asks ${inches(whole.plan, asked)} (${smallAppliance.source}); ${authority}.`,
         slot: 'level',
         concerns: parts,
         fixes: [
           {
-            title: `Recover to ${inches(whole, asked)}`,
-            edits: (mend) => edits(mend.replace(entry.slot.step, 'level', `to ${inches(whole, asked)}`)),
+            title: `Recover to ${inches(whole.plan, asked)}`,
+            edits: (mend) => edits(mend.replace(entry.slot.step, 'level', `to ${inches(whole.plan, asked)}`)),
           },
         ],
       });
@@ -93,11 +93,16 @@ function vacuumOfSmallAppliance(whole: Whole): void {
 }
 
 /** The level in whole inches of mercury, as the rule prints it. */
-const inches = (whole: Whole, level: number): string =>
-  `${Math.round((whole.plan.site.atmosphere - level) / inchOfMercury)} inHg`;
+const inches = (plan: Plan, level: number): string =>
+  `${Math.round((plan.site.atmosphere - level) / inchOfMercury)} inHg`;
 
-function required(whole: Whole, gas: string, wide: boolean): number | null {
-  const { plan } = whole;
+/** The level that the rule asks for a whole circuit, as a clause of `recover` writes it. */
+export function levelAsked(plan: Plan, gas: string): string {
+  const asked = required(plan, gas, true);
+  return asked !== null && asked < plan.site.atmosphere * 0.99 ? inches(plan, asked) : '0 inHg';
+}
+
+function required(plan: Plan, gas: string, wide: boolean): number | null {
   const { level } = recoveryByLaw[lawOf(plan)];
   if (level !== 'table') return level === 'atmosphere' ? plan.site.atmosphere : level;
   const machine = plan.bring?.find((each) => each.word === 'recovery-machine')?.declaration;

@@ -1,3 +1,5 @@
+import type { Step } from '../../plan/step';
+import type { Entry } from '../../walk/walk';
 import { lastBeforeLeaving } from '../course';
 import { defineCheck } from '../define';
 import { standsNow, touched } from '../plant';
@@ -69,10 +71,23 @@ export const valveLeftShut = defineCheck({
         fixes: [
           {
             title: 'Put it back before anybody goes',
-            edits: (mend) => edits(mend.insertAfter(lastBeforeLeaving(whole.entries, entry), ...all)),
+            edits: (mend) => {
+              const leaving = lastBeforeLeaving(whole.entries, entry);
+              const start = held ? undefined : lastStart(whole.entries, entry, leaving);
+              return edits(start ? mend.insertBefore(start, ...all) : mend.insertAfter(leaving, ...all));
+            },
           },
         ],
       });
     }
   },
 });
+
+/** The last step between two others that sets the machine going: a shut valve is opened before it. */
+function lastStart(entries: readonly Entry[], from: Entry, to: Step): Step | undefined {
+  const last = entries.findIndex((entry) => entry.slot.step === to);
+  return entries
+    .slice(entries.indexOf(from) + 1, last + 1)
+    .reverse()
+    .find((entry) => !entry.before.running && entry.after.running)?.slot.step;
+}
