@@ -1,3 +1,5 @@
+import { child } from '../../plan/bind';
+import { wordSpan } from '../../plan/gather';
 import type { Plan } from '../../plan/plan';
 import { designTemperatures } from '../../reference/pressure-test';
 import { defineCheck, type Whole } from '../define';
@@ -102,9 +104,12 @@ function ratingsFarBelow(whole: Whole): void {
     const side = sideOf(plan, part);
     const design = statedDesign(plan, side) ?? saturationDesign(plan, side);
     if (design === null || rated - atmosphere >= (design - atmosphere) * least) continue;
-    whole.reportPart(part.index, {
+    const plate = child(plan.partStatements[part.index]?.block ?? [], 'rated');
+    const said = {
       message: `${part.name} is rated ${gauge(plan, rated)}, and the ${side} side that it stands on sees up to ${gauge(plan, design)} (design pressure): read its plate again, or take another; ${authority}.`,
       concerns: [part.index],
-    });
+    };
+    if (plate) whole.reportAt(plate, plate.spans['pressure'] ?? wordSpan(plate), said);
+    else whole.reportPart(part.index, said);
   }
 }
