@@ -311,7 +311,9 @@ describe('requests of the client', () => {
     expect(title).toContain('break-vacuum with nitrogen to 2 psig');
     const facts = parts.find(({ name }) => name === 'suction-line')?.facts ?? [];
     expect(facts[0]).toEqual({ text: 'holds nitrogen at 2 psig', fresh: true });
-    expect(facts.find(({ text }) => text.startsWith('tested at'))?.text).toMatch(/, since step \d+ \(test: pressure-test/);
+    expect(facts.find(({ text }) => text.startsWith('tested at'))?.text).toMatch(
+      /, since step \d+ \(test: pressure-test/,
+    );
     expect(facts.filter(({ fresh }) => fresh)).toHaveLength(1);
   });
 

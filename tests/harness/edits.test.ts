@@ -9,7 +9,7 @@ const harmless = outcomes.filter((each) => each.ruling.verdict === 'harmless');
 
 test('most harmful edits have a finding at the right place', () => {
   expect(harmful.length).toBeGreaterThan(80);
-  expect(harmful.filter((each) => each.rightPlace).length / harmful.length).toBeGreaterThan(0.93);
+  expect(harmful.filter((each) => each.rightPlace).length / harmful.length).toBeGreaterThan(0.96);
 });
 
 test('most harmless edits are left in peace', () => {
