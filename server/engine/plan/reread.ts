@@ -23,6 +23,8 @@ export function meantWord(vocabulary: Vocabulary, place: Place, text: string): W
   return meant === undefined ? null : (vocabulary.word(place, meant) ?? null);
 }
 
+/** Letters of a word or a quantity; what is longer is no slip. */
+const longest = 64;
 /** Words of a line that are looked at: a slip stands in a line that somebody wrote, not in a list of hundreds. */
 const mostWords = 40;
 
@@ -32,6 +34,7 @@ export function rereadTerms(form: Form, common: Form, tokens: readonly Token[], 
   if ((first.faults.length === 0 && !swallows(form, first)) || tokens.length > mostWords) return first;
   const words = wordsOf(form, common);
   for (const [at, token] of tokens.entries()) {
+    if (token.text.length > longest) continue;
     const told = first.faults.find(({ from, to }) => from <= token.at && end(token) <= to);
     for (const { meant, mended } of mendings(tokens, at, told, words)) {
       const again = readTerms(form, common, mended, whole);
