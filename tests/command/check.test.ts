@@ -6,7 +6,7 @@ import type { CheckReport } from '../../server/command/shapes/check';
 import { type Ended, json, Shop } from './shop';
 
 const clean = 'house-rules strict "Rules" {\n}\n';
-const wrong = 'plam one "One" {\n}\n';
+const wrong = 'blok one "One" {\n}\n';
 
 /** `file line:character-line:character name`, as the JSON has it. */
 const brief = (ended: Ended): readonly string[] =>
@@ -124,12 +124,12 @@ describe('what cannot be read', () => {
 });
 
 describe('the text for people', () => {
-  const shop = new Shop({ 'a.jobplan': `${clean}\n\tplam one "One" {\n}\n` });
+  const shop = new Shop({ 'a.jobplan': `${clean}\n\tblok one "One" {\n}\n` });
   test('says where, what, shows the line and counts', async () => {
     const { out, status } = await shop.type('check');
     const lines = out.split('\n');
     expect(lines[0]).toBe('a.jobplan:4:2 error unknown-word');
-    expect(lines.slice(2, 4)).toEqual(['  4 | \tplam one "One" {', '    | \t^^^^']);
+    expect(lines.slice(2, 4)).toEqual(['  4 | \tblok one "One" {', '    | \t^^^^']);
     expect(lines.at(-2)).toBe('1 error in 1 file.');
     expect(status).toBe(1);
   });

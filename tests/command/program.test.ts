@@ -26,7 +26,7 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const shop = new Shop({ 'a.jobplan': 'plam one "One" {\n}\n' });
+const shop = new Shop({ 'a.jobplan': 'blok one "One" {\n}\n' });
 const start = (words: readonly string[], input = '') =>
   spawnSync(process.execPath, [program, ...words], { cwd: shop.folder, input, encoding: 'utf8' });
 
@@ -39,7 +39,7 @@ test('results go to standard output, messages to standard error, the status to t
 });
 
 test('standard input is read to its end', () => {
-  const text = `${'# a line of no meaning\n'.repeat(20_000)}plam one "One" {\n}\n`;
+  const text = `${'# a line of no meaning\n'.repeat(20_000)}blok one "One" {\n}\n`;
   const { status, stdout } = start(['check', '-', '--format', 'json'], text);
   expect(status).toBe(1);
   expect(
