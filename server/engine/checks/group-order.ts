@@ -32,6 +32,7 @@ import { jointLeftOpen } from './rules/joint-left-open';
 import { labelMissing } from './rules/label-missing';
 import { leakCheckMissing } from './rules/leak-check-missing';
 import { leftUnattended } from './rules/left-unattended';
+import { nextRoundUnsafe } from './rules/next-round-unsafe';
 import { noEffect } from './rules/no-effect';
 import { noFieldDrier } from './rules/no-field-drier';
 import { notPressureTested } from './rules/not-pressure-tested';
@@ -138,6 +139,7 @@ export const orderChecks: readonly Check[] = [
   leakCheckMissing,
   recordMissing,
   leftUnattended,
+  nextRoundUnsafe,
   wayBackUnsafe,
   noEffect,
 ];

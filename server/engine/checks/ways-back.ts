@@ -1,29 +1,30 @@
 import type { Plan } from '../plan/plan';
-import { type WayBack, waysBack } from '../takeoff/rounds';
 import type { PlanView } from '../view';
-import { rehearse } from '../walk/rehearse';
+import { type Route, rehearse } from '../walk/rehearse';
 import type { Entry } from '../walk/walk';
 import type { Check, Report, Whole } from './define';
 import { hereOf } from './here';
 import { brokenAgain } from './once-more';
 
-/** What breaks once a step has failed: the entry at which it shows, and what is found there. */
-export interface Broken {
-  readonly way: WayBack;
+/** What breaks once a way has been gone: the entry at which it shows, and what is found there. */
+export interface Broken<Way extends Route> {
+  readonly way: Way;
   readonly entry: Entry;
   readonly report: Report;
 }
 
-/** Looks at each way back of a plan with the checks of a single step, with those of a whole walk, and with what only a second time brings. */
-export function brokenWays(
+type Shown = Pick<Broken<Route>, 'entry' | 'report'>;
+
+/** Looks at each way to an earlier step with the checks of a single step, with those of a whole walk, and with what only a second time brings. */
+export function brokenWays<Way extends Route>(
   view: PlanView,
+  ways: readonly Way[],
   looked: { readonly steps: readonly Check[]; readonly wholes: readonly Check[] },
-): readonly Broken[] {
+): readonly Broken<Way>[] {
   const { entries } = view.walk;
-  const ways = waysBack(entries);
   if (ways.length === 0) return [];
-  const found: Broken[] = [];
-  const sound: { readonly way: WayBack; readonly again: readonly Entry[] }[] = [];
+  const found: Broken<Way>[] = [];
+  const sound: { readonly way: Way; readonly again: readonly Entry[] }[] = [];
   for (const way of ways) {
     const known = rehearsed(view.plan, entries, way, ways);
     known.step ??= brokenStep(view.plan, known.path, entries, looked.steps);
@@ -49,24 +50,25 @@ interface Known {
   readonly entries: readonly Entry[];
   readonly to: number;
   readonly path: ReturnType<typeof rehearse>;
-  step: { readonly found: Omit<Broken, 'way'> | null } | null;
+  step: { readonly found: Shown | null } | null;
 }
-const byFailed = new WeakMap<Entry, Map<number, Known>>();
+const byFailed = new WeakMap<Entry, Map<string, Known>>();
 
 /** A way that mends hangs on nothing but the steps that it leads over: it is walked once for these. */
-function rehearsed(plan: Plan, entries: readonly Entry[], way: WayBack, ways: readonly WayBack[]): Known {
+function rehearsed(plan: Plan, entries: readonly Entry[], way: Route, ways: readonly Route[]): Known {
   const failed = entries[way.from]!;
   let known = byFailed.get(failed);
   if (!known) byFailed.set(failed, (known = new Map()));
-  const old = known.get(way.from - way.to);
+  const key = `${way.from - way.to} ${way.failed}`;
+  const old = known.get(key);
   if (old?.head === plan.head && old.path.entries === null && sameBetween(old, entries, way)) return old;
   const later = ways.filter((other) => other.from > way.from);
   const fresh: Known = { head: plan.head, entries, to: way.to, path: rehearse(plan, entries, way, later), step: null };
-  known.set(way.from - way.to, fresh);
+  known.set(key, fresh);
   return fresh;
 }
 
-function sameBetween(old: Known, entries: readonly Entry[], { from, to }: WayBack): boolean {
+function sameBetween(old: Known, entries: readonly Entry[], { from, to }: Route): boolean {
   for (let at = to; at <= from; at++) if (old.entries[old.to + at - to] !== entries[at]) return false;
   return true;
 }
@@ -77,7 +79,7 @@ function brokenStep(
   path: Known['path'],
   entries: readonly Entry[],
   checks: readonly Check[],
-): { readonly found: Omit<Broken, 'way'> | null } {
+): { readonly found: Shown | null } {
   for (const [entry, place] of path.fresh) {
     const first = entries[place]!;
     for (const check of checks) {
@@ -106,7 +108,7 @@ function brokenWhole(
   entries: readonly Entry[],
   checks: readonly Check[],
   again: ReadonlyMap<Entry, unknown>,
-): Omit<Broken, 'way'> | null {
+): Shown | null {
   for (const check of checks) {
     const [found] = foundIn(check, view, entries);
     if (!found) continue;
@@ -118,7 +120,7 @@ function brokenWhole(
   return null;
 }
 
-interface Found extends Omit<Broken, 'way'> {
+interface Found extends Shown {
   readonly key: unknown;
 }
 

@@ -1,7 +1,7 @@
 import { type Bound, children } from '../plan/bind';
 import type { Step } from '../plan/step';
 import type { Name } from '../plan/term';
-import { type Entry, roundsOf } from '../walk/walk';
+import { type Entry, roundsOf, slotsOf } from '../walk/walk';
 
 /** How often an entry of the walk is worked: least to most. In a repeat the two entries of a step share its rounds. */
 export interface Times {
@@ -37,6 +37,7 @@ export interface WayBack {
   readonly from: number;
   readonly to: number;
   readonly times: number;
+  readonly failed: true;
   /** The step or block that bears the `if-fails`, and the `if-fails` itself. */
   readonly step: Step;
   readonly bound: Bound;
@@ -55,7 +56,7 @@ export function waysBack(entries: readonly Entry[]): readonly WayBack[] {
         if (!label) return [];
         const to = startBefore(entries, from, label.text);
         const times = (bound.values['most'] as number | undefined) ?? 1;
-        return to < 0 ? [] : [{ from, to, times, step, bound, label }];
+        return to < 0 ? [] : [{ from, to, times, failed: true, step, bound, label }];
       }),
     ),
   );
@@ -92,4 +93,29 @@ function startBefore(entries: readonly Entry[], from: number, label: string): nu
     if (!inside || round === null || round === 1) return at;
   }
   return -1;
+}
+
+/** A repeat that may go on after the rounds that the walk holds. */
+export interface FurtherRound {
+  /** Index of the last entry of the last walked round, and of its first. */
+  readonly from: number;
+  readonly to: number;
+  /** How many rounds may still follow. */
+  readonly times: number;
+  readonly failed: false;
+  readonly repeat: Step;
+}
+
+/** The rounds that a crew may still have to go through after those that the walk holds. */
+export function furtherRounds(entries: readonly Entry[]): readonly FurtherRound[] {
+  return entries.flatMap((_, from) =>
+    endingAt(entries, from).flatMap((repeat): FurtherRound[] => {
+      if (repeat.word.word !== 'repeat') return [];
+      const { least, most } = roundsOf(repeat);
+      const walked = Math.min(2, Math.max(1, Math.floor(least)));
+      const times = Math.floor(most) - walked;
+      const to = from + 1 - slotsOf(repeat.children).length;
+      return times > 0 ? [{ from, to, times, failed: false, repeat }] : [];
+    }),
+  );
 }

@@ -6,15 +6,14 @@ import { type Entry, take } from './walk';
 /**
  * The way that the crew goes a second time after a step failed: from the step that it is sent back to, up to the one that
  * failed. The first entry begins with what the failed step left, once that is let down. Causes are those of the first
- * time, so that whoever tells of it can name the steps. `failed` is the entry as it was worked, where that was not in the
- * way of the plan.
+ * time, so that whoever tells of it can name the steps. `failed` is the last entry as it was worked.
  */
 export function walkBack(
   plan: Plan,
   entries: readonly Entry[],
   to: number,
   from: number,
-  failed = entries[from]!,
+  failed: Entry,
 ): readonly Entry[] {
   return walkAgain(plan, entries, to, from, letDown(entries, to, from, failed));
 }

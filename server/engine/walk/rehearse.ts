@@ -3,14 +3,16 @@ import { walkAgain, walkBack } from './back';
 import { samePlant } from './same';
 import type { Entry } from './walk';
 
-/** A way back by the places of its entries, and how often it may be gone. */
+/** A way that leads to an earlier step, by the places of its entries, and how often it may be gone. */
 export interface Route {
   readonly from: number;
   readonly to: number;
   readonly times: number;
+  /** The crew comes back from a test that failed, and lets down what that put in; a further round begins as the last one ended. */
+  readonly failed: boolean;
 }
 
-/** What follows once a step has failed and its way back has been gone. */
+/** What follows once such a way has been gone. */
 export interface Rehearsal {
   /** The plan's steps with the way put in, each as it is worked then; null where the way mends and nothing behind it changes. */
   readonly entries: readonly Entry[] | null;
@@ -19,25 +21,25 @@ export interface Rehearsal {
 }
 
 /**
- * Goes a way back and on to the end of the plan. Where the plant does not stand afterwards as it stood at first, the way is
+ * Goes a way and on to the end of the plan. Where the plant does not stand afterwards as it stood at first, the way is
  * gone once more, and the ways of later steps are gone from there, too, each once.
  */
 export function rehearse(plan: Plan, entries: readonly Entry[], route: Route, others: readonly Route[]): Rehearsal {
-  const failed = entries[route.from]!;
+  const first = entries[route.from]!;
   const path: Entry[] = [];
   const fresh = new Map<Entry, number>();
-  let at = failed;
+  let at = first;
 
-  const go = ({ from, to }: Route): void => {
-    const again = walkBack(plan, entries, to, from, at);
+  const go = ({ from, to, failed }: Route): void => {
+    const again = failed ? walkBack(plan, entries, to, from, at) : walkAgain(plan, entries, to, from, at.after);
     again.forEach((entry, k) => void fresh.set(entry, to + k));
     path.push(...again);
     at = again.at(-1)!;
   };
 
   go(route);
-  // The plant stands as if nothing had failed.
-  if (samePlant(at.after, failed.after)) return { entries: null, fresh };
+  // The plant stands as if it had not been gone.
+  if (samePlant(at.after, first.after)) return { entries: null, fresh };
   if (route.times > 1) go(route);
   for (let next = route.from + 1; next < entries.length; next++) {
     if (samePlant(at.after, entries[next]!.before)) {

@@ -4,9 +4,9 @@ import type { Item } from '../../../grammar/tree';
 import { aboveZero, underPressure } from '../../../server/engine/checks/plant';
 import type { Cause } from '../../../server/engine/circuit/state';
 import type { Finding } from '../../../server/engine/finding';
-import { waysBack } from '../../../server/engine/takeoff/rounds';
+import { furtherRounds, waysBack } from '../../../server/engine/takeoff/rounds';
 import type { PlanView } from '../../../server/engine/view';
-import { walkBack } from '../../../server/engine/walk/back';
+import { walkAgain, walkBack } from '../../../server/engine/walk/back';
 import type { Entry } from '../../../server/engine/walk/walk';
 import { Workspace } from '../../../server/engine/workspace';
 import { filesOf, folders, sound } from '../../harness/plans';
@@ -73,7 +73,9 @@ it('no way through a sound plan, nor a way back, opens a part under pressure, an
         const { entries } = view.walk;
         expect(opensPressure(entries)).toEqual([]);
         for (const { from, to } of waysBack(entries))
-          expect(opensPressure(walkBack(view.plan, entries, to, from)), text).toEqual([]);
+          expect(opensPressure(walkBack(view.plan, entries, to, from, entries[from]!)), text).toEqual([]);
+        for (const { from, to } of furtherRounds(entries))
+          expect(opensPressure(walkAgain(view.plan, entries, to, from, entries[from]!.after)), text).toEqual([]);
         const grave = findings.filter(({ severity, name }) => severity !== 'information' && !ofQuantity.has(name));
         expect(grave.map((finding) => `${base.path} ${finding.name}: ${finding.message}`)).toEqual([]);
       });
@@ -105,7 +107,7 @@ it('whatever is done to the order of the work: where a part is opened under pres
           expect(told(findings, places(each)), `${each.entry.slot.step.text}\n${all}`).toBe(true);
         }
         for (const { from, to, bound } of waysBack(entries))
-          for (const each of opensPressure(walkBack(view.plan, entries, to, from))) {
+          for (const each of opensPressure(walkBack(view.plan, entries, to, from, entries[from]!))) {
             openedBack++;
             const why = `back from ${from} to ${to}: ${each.entry.slot.step.text}\n${all}`;
             expect(told(findings, [bound.item, ...places(each)]), why).toBe(true);
