@@ -3,10 +3,11 @@ import { isLine } from '../circuit/kinds';
 import type { Space } from '../circuit/spaces';
 import type { Plant } from '../circuit/state';
 import type { Severity } from '../finding';
-import { exactly, show } from '../quantity';
+import type { Plan } from '../plan/plan';
 import { psi } from '../reference/table-units';
 import type { RelatedTo, Say } from './define';
 import { endName, heldBy, isDrier, openedBy, touched, touchedSpaces } from './plant';
+import { gauge, inOwn } from './support';
 
 /** What a circuit must not be left with when the work waits, and when everybody goes. */
 
@@ -43,7 +44,7 @@ export function waiting(plant: Plant): Left | null {
 }
 
 /** What the crew must not leave, the gravest first. */
-export function unattended(plant: Plant): Left | null {
+export function unattended(plan: Plan, plant: Plant): Left | null {
   const open = leftOpen(plant);
   const atOnce = neverLeft(plant, open);
   if (atOnce) return atOnce;
@@ -81,18 +82,18 @@ export function unattended(plant: Plant): Left | null {
         root: held.since,
         concerns: space.parts,
         related: [{ cause: held.since, message: 'it was pumped down here' }],
-        lines: ['decay-test system for 15 min, rise at most 300 micron'],
+        lines: [`decay-test system for 15 min, rise at most ${inOwn(plan, '300 micron', '40 Pa')}`],
       };
     const test = space.parts.some((index) => plant.parts[index]!.tested?.by === held.since);
     if (held.gas === 'nitrogen' && !test && held.high > plant.atmosphere + holdingCharge)
       return {
         message: (say) =>
-          `${say.parts(space.parts)} ${space.parts.length > 1 ? 'are' : 'is'} left under nitrogen at ${level(plant, held.high)} that is no stand test: let it down to a holding charge.`,
+          `${say.parts(space.parts)} ${space.parts.length > 1 ? 'are' : 'is'} left under nitrogen at ${gauge(plan, held.high)} that is no stand test: let it down to a holding charge.`,
         severity: 'warning',
         root: held.since,
         concerns: space.parts,
         related: held.since ? [{ cause: held.since, message: 'it was let in here' }] : [],
-        lines: ['release nitrogen to 10 psig outdoors'],
+        lines: [`release nitrogen to ${inOwn(plan, '10 psig', '70 kPa gauge')} outdoors`],
       };
   }
   return plant.power === 'on' && plant.running ? outOfAction(plant) : null;
@@ -100,9 +101,6 @@ export function unattended(plant: Plant): Left | null {
 
 /** What a line is left with over night to keep air out; more is a test or a mistake. Pa over the atmosphere. */
 const holdingCharge = 31 * psi;
-
-const level = (plant: Plant, pressure: number): string =>
-  show(exactly('pressure', pressure), { level: 'gauge', atmosphere: plant.atmosphere });
 
 /** Liquid between shut valves in nothing but pipe: it has no room to grow as it warms. */
 function liquidShutIn(plant: Plant): Left | null {

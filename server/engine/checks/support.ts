@@ -1,22 +1,43 @@
 import type { Edit } from '../finding';
 import { lawOf } from '../plan/law';
+import { ownSystem } from '../plan/own-system';
 import type { Plan } from '../plan/plan';
 import type { Name } from '../plan/term';
-import { exactly, type Kind, type Quantity, show } from '../quantity';
+import { exactly, type Kind, type Quantity, type ShowOptions, show, unitNamed } from '../quantity';
 import { citations, type LawMatter } from '../reference/jurisdictions';
 
 /** What many checks say alike. */
 
+/** A quantity in the units that the plan is written in; `as` names the unit where it is one of these. */
+export function shown(
+  plan: Plan,
+  quantity: Quantity,
+  options: Omit<ShowOptions, 'system' | 'atmosphere'> = {},
+): string {
+  const system = ownSystem(plan.head);
+  const { as, ...others } = options;
+  const unit = as === undefined ? undefined : unitNamed(as);
+  const fits = unit && (unit.system === system || unit.system === 'both');
+  return show(quantity, { ...others, system, atmosphere: plan.site.atmosphere, ...(fits && { as: unit.name }) });
+}
+
+/** A figure of SI units in the plan's own: "6 lb" or "2.72 kg". */
+export const amount = (plan: Plan, kind: Kind, value: number, as?: string): string =>
+  shown(plan, exactly(kind, value), as === undefined ? {} : { as });
+
 /** A pressure (Pa absolute) as the gauge reads it at the site: "412 psig". */
 export const gauge = (plan: Plan, pressure: number): string =>
-  show(exactly('pressure', pressure), { level: 'gauge', atmosphere: plan.site.atmosphere });
+  shown(plan, exactly('pressure', pressure), { level: 'gauge' });
 
-/** A level of vacuum (Pa absolute): "500 micron". */
-export const vacuum = (pressure: number): string => show(exactly('pressure', pressure), { as: 'micron' });
+/** A round figure of the trade as each system writes it. */
+export const inOwn = (plan: Plan, inchPound: string, si: string): string =>
+  ownSystem(plan.head) === 'si' ? si : inchPound;
 
-export const amount = (kind: Kind, value: number, as?: string): string =>
-  show(exactly(kind, value), as === undefined ? {} : { as });
-export const shown = (quantity: Quantity): string => show(quantity);
+/** A level of vacuum (Pa absolute): "500 micron", or "66.7 Pa absolute". */
+export const vacuum = (plan: Plan, pressure: number): string =>
+  ownSystem(plan.head) === 'si'
+    ? shown(plan, exactly('pressure', pressure), { level: 'absolute' })
+    : shown(plan, exactly('pressure', pressure), { as: 'micron' });
 
 /** An edit as a way out wants it: none where it cannot be made. */
 export const edits = (...all: readonly (Edit | null)[]): readonly Edit[] => all.flatMap((each) => (each ? [each] : []));

@@ -130,7 +130,7 @@ export function toQuantity(literal: Literal, kind: Kind, atmosphere: number): Qu
   if (kind === 'pressure' && unit.reference === 'vacuum' && literal.low < 0) {
     return problem(
       'impossible',
-      `\`${text}\` is less than no vacuum; a pressure above the atmosphere is written as \`psig\`.`,
+      `\`${text}\` is less than no vacuum; a pressure above the atmosphere is written as \`${unit.system === 'si' ? 'kPa gauge' : 'psig'}\`.`,
     );
   }
   // A gauge reads a perfect vacuum to within its last digit, so that the rounding of the site's atmosphere is let pass.
@@ -138,8 +138,9 @@ export function toQuantity(literal: Literal, kind: Kind, atmosphere: number): Qu
   if (!signed.has(kind) && low < -slack) {
     if (kind !== 'pressure')
       return problem('impossible', `\`${text}\` is less than nothing, which ${kindInWords(kind)} cannot be.`);
-    const perfect = (atmosphere / unitNamed('inHg')!.factor).toFixed(1);
-    return problem('impossible', `\`${text}\` is below a perfect vacuum, which here reads ${perfect} inHg.`);
+    const gauge = unitNamed(unit.system === 'si' ? 'kPa vacuum' : 'inHg')!;
+    const perfect = `${(atmosphere / gauge.factor).toFixed(1)} ${gauge.name}`;
+    return problem('impossible', `\`${text}\` is below a perfect vacuum, which here reads ${perfect}.`);
   }
   if (kind === 'temperature' && low < 0) return problem('impossible', `\`${text}\` is below absolute zero.`);
   return { kind, low: slack > 0 ? Math.max(0, low) : low, high: slack > 0 ? Math.max(0, high) : high };

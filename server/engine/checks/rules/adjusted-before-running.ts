@@ -1,8 +1,7 @@
-import { exactly, show } from '../../quantity';
 import { steadyTime } from '../../reference/charging';
 import { has, timeOf } from '../course';
 import { defineCheck } from '../define';
-import { edits } from '../support';
+import { amount, edits } from '../support';
 
 /** Charge or superheat trimmed on a machine that stands still or has just started. */
 export const adjustedBeforeRunning = defineCheck({
@@ -37,7 +36,7 @@ export const adjustedBeforeRunning = defineCheck({
           continue;
         whole.report(entry, {
           message: running
-            ? `The ${event.what} is adjusted after ${since > 0 ? show(exactly('time', since)) : 'no stated time'} of steady running: wait 15 minutes after the start and after each change.`
+            ? `The ${event.what} is adjusted after ${since > 0 ? amount(whole.plan, 'time', since) : 'no stated time'} of steady running: wait 15 minutes after the start and after each change.`
             : `The ${event.what} is adjusted while the system stands still: start it first.`,
           slot: entry.slot.step.spans['after'] ? 'after' : 'what',
           fixes: running

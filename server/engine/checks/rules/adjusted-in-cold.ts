@@ -1,10 +1,9 @@
 import type { Step } from '../../plan/step';
-import { show } from '../../quantity';
 import { outdoorsLeast } from '../../reference/charging';
 import { statedTime } from '../course';
 import { defineCheck } from '../define';
 import { touched } from '../plant';
-import { edits } from '../support';
+import { edits, shown } from '../support';
 
 /** How much later a visit may be, s. */
 const later = (visit: Step): number => Math.max(...['within', 'after'].map((slot) => statedTime(visit, slot)));
@@ -39,7 +38,7 @@ export const adjustedInCold = defineCheck({
     const event = here.events('adjusts').find((each) => each.what === 'charge' && typeof each.to !== 'string');
     if (!event) return;
     here.report({
-      message: `At ${show(outdoors.quantity)} outdoors a charge cannot be judged by subcooling or superheat (${outdoorsLeast.source}): weigh it in.`,
+      message: `At ${shown(here.plan, outdoors.quantity)} outdoors a charge cannot be judged by subcooling or superheat (${outdoorsLeast.source}): weigh it in.`,
       slot: 'what',
       related: [{ bound: outdoors.bound, span: outdoors.span, message: 'the weather is stated here' }],
       fixes: [

@@ -1,7 +1,6 @@
-import { show } from '../../quantity';
 import { brazingFlow, brazingPressureOpenEnd } from '../../reference/nitrogen-practice';
 import { defineCheck } from '../define';
-import { edits } from '../support';
+import { edits, inOwn, shown } from '../support';
 
 /** More or less nitrogen through a joint than the trade uses. */
 export const brazingFlowRange = defineCheck({
@@ -32,14 +31,14 @@ export const brazingFlowRange = defineCheck({
       const base = flow ? 0 : here.before.atmosphere;
       const [low, high] = [nitrogen.low - base, nitrogen.high - base];
       if (low >= usual.low * 0.99 && high <= usual.high * 1.01) continue;
+      const right = flow ? inOwn(here.plan, '5 cfh', '2.5 L/min') : inOwn(here.plan, '1.5 psig', '10 kPa gauge');
       here.report({
-        message: `Nitrogen at ${show(nitrogen, { atmosphere: here.before.atmosphere, ...(flow ? { as: 'cfh' } : {}) })} is out of the usual ${flow ? '2 to 10 cfh' : '1 to 2 psig at an open end'} while brazing: ${high > usual.high ? 'it cools the joint and draws air in' : 'scale forms in the tube'}.`,
+        message: `Nitrogen at ${shown(here.plan, nitrogen, flow ? { as: 'cfh' } : {})} is out of the usual ${flow ? inOwn(here.plan, '2 to 10 cfh', '1 to 5 L/min') : `${inOwn(here.plan, '1 to 2 psig', '7 to 14 kPa gauge')} at an open end`} while brazing: ${high > usual.high ? 'it cools the joint and draws air in' : 'scale forms in the tube'}.`,
         slot: 'nitrogen',
         fixes: [
           {
-            title: flow ? 'Let 5 cfh flow' : 'Let 1.5 psig stand',
-            edits: (mend) =>
-              edits(mend.replace(here.step, 'nitrogen', `with nitrogen at ${flow ? '5 cfh' : '1.5 psig'}`)),
+            title: flow ? `Let ${right} flow` : `Let ${right} stand`,
+            edits: (mend) => edits(mend.replace(here.step, 'nitrogen', `with nitrogen at ${right}`)),
           },
         ],
       });

@@ -87,7 +87,7 @@ function askedBy(plan: Plan, group: PressureClass): Asked | null {
         return rule !== undefined && charge < (small ? rule.mostSealed : rule.most);
       };
       return {
-        machine: charge > 0 ? `a machine of ${amount('mass', charge)}` : 'this machine',
+        machine: charge > 0 ? `a machine of ${amount(plan, 'mass', charge)}` : 'this machine',
         named: Object.keys(europeanCertificates).filter(suits).join(' or '),
         source: europeanCertificateSource,
         covers: suits,

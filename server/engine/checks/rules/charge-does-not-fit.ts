@@ -58,7 +58,7 @@ function ofUnit(whole: Whole): void {
   const [bound, span] = systemSpot(whole.plan, 'charge', 'mass');
   whole.reportAt(bound, span, {
     message: (say) =>
-      `The charge is stated as ${amount('mass', charge.quantity.low)}, and ${say.parts(units.map((part) => part.index))} ${units.length > 1 ? 'come' : 'comes'} with ${amount('mass', held)}: read the plate again.`,
+      `The charge is stated as ${amount(whole.plan, 'mass', charge.quantity.low)}, and ${say.parts(units.map((part) => part.index))} ${units.length > 1 ? 'come' : 'comes'} with ${amount(whole.plan, 'mass', held)}: read the plate again.`,
     root: 'plate',
     related: units.map((part) => ({ part: part.index, message: 'what it comes with' })),
   });
@@ -74,7 +74,7 @@ function recovered(whole: Whole): void {
   if (share <= most * 1.001 && share >= 1 / otherMost / 1.001) return;
   const [bound, span] = systemSpot(whole.plan, 'recover-charge', 'mass');
   whole.reportAt(bound, span, {
-    message: `${amount('mass', recoverCharge.quantity.low)} of ${refrigerant.before} are to come out, and the charge is ${amount('mass', charge.quantity.low)}${refrigerant.before === refrigerant.after ? '' : ` of ${refrigerant.after}`}: one of the two is a slip, or say at an accepted finding what was added or lost.`,
+    message: `${amount(whole.plan, 'mass', recoverCharge.quantity.low)} of ${refrigerant.before} are to come out, and the charge is ${amount(whole.plan, 'mass', charge.quantity.low)}${refrigerant.before === refrigerant.after ? '' : ` of ${refrigerant.after}`}: one of the two is a slip, or say at an accepted finding what was added or lost.`,
     root: 'plate',
     related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
   });
@@ -88,9 +88,9 @@ function ofCapacity(whole: Whole): void {
   const share = charge.quantity.low / capacity.quantity.high;
   if (share >= perCapacity.low && share <= perCapacity.high) return;
   const [bound, span] = systemSpot(plan, 'capacity', 'full');
-  const usual = [perCapacity.low, perCapacity.high].map((each) => amount('mass', each * capacity.quantity.high));
+  const usual = [perCapacity.low, perCapacity.high].map((each) => amount(plan, 'mass', each * capacity.quantity.high));
   whole.reportAt(bound, span, {
-    message: `A machine of ${amount('power', capacity.quantity.high)} with ${amount('mass', charge.quantity.low)} of refrigerant is out of all proportion; no such machine holds less than ${usual[0]} or more than ${usual[1]} (common practice, no source): read charge and capacity again.`,
+    message: `A machine of ${amount(plan, 'power', capacity.quantity.high)} with ${amount(plan, 'mass', charge.quantity.low)} of refrigerant is out of all proportion; no such machine holds less than ${usual[0]} or more than ${usual[1]} (common practice, no source): read charge and capacity again.`,
     root: 'plate',
     related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
   });
@@ -122,7 +122,7 @@ function weighedIn(whole: Whole): void {
     const last = charges.at(-1)!;
     if (!Number.isNaN(mass) && !near(mass, all, same) && !near(mass, charge.quantity.low, same))
       whole.report(last, {
-        message: `${amount('mass', mass)} ${charges.length > 1 ? 'in all are' : 'are'} weighed in here, and the machine takes ${amount('mass', all)}: mend the figure, or cite the sheet.`,
+        message: `${amount(plan, 'mass', mass)} ${charges.length > 1 ? 'in all are' : 'are'} weighed in here, and the machine takes ${amount(plan, 'mass', all)}: mend the figure, or cite the sheet.`,
         slot: 'with',
         related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
       });
@@ -137,14 +137,14 @@ function weighedIn(whole: Whole): void {
       if (event.type !== 'charges' || event.purpose !== 'adjust' || !event.mass) continue;
       if (event.mass.high < inside * 0.999) {
         whole.report(entry, {
-          message: `The charge is trimmed to ${amount('mass', event.mass.high)} in all at the most, and ${amount('mass', inside)} are in it already: the limit counts the whole charge; mend one of the two.`,
+          message: `The charge is trimmed to ${amount(plan, 'mass', event.mass.high)} in all at the most, and ${amount(plan, 'mass', inside)} are in it already: the limit counts the whole charge; mend one of the two.`,
           slot: 'most',
         });
         continue;
       }
       if (event.mass.high <= most * 1.05 && event.mass.high * 2 >= all) continue;
       whole.report(entry, {
-        message: `The charge is trimmed to ${amount('mass', event.mass.high)} at the most, and the machine takes ${amount('mass', all)}: mend the figure, or cite the sheet.`,
+        message: `The charge is trimmed to ${amount(plan, 'mass', event.mass.high)} at the most, and the machine takes ${amount(plan, 'mass', all)}: mend the figure, or cite the sheet.`,
         slot: entry.slot.step.spans['most'] ? 'most' : 'what',
         related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
       });
@@ -158,7 +158,7 @@ function overOwn(whole: Whole, charges: readonly Entry[], allowance: number, bro
       if (event.type !== 'charges' || event.purpose !== 'charge' || !event.mass) continue;
       if (event.mass.low <= allowance * (1 + same) + brought * same) continue;
       whole.report(entry, {
-        message: `${amount('mass', event.mass.low)} are weighed in here over the ${amount('mass', brought)} that the new unit brought, and the lines ask ${amount('mass', allowance)} more: weigh in the line allowance alone.`,
+        message: `${amount(whole.plan, 'mass', event.mass.low)} are weighed in here over the ${amount(whole.plan, 'mass', brought)} that the new unit brought, and the lines ask ${amount(whole.plan, 'mass', allowance)} more: weigh in the line allowance alone.`,
         slot: 'with',
       });
     }

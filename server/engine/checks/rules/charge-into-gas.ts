@@ -3,7 +3,7 @@ import type { Contents } from '../../circuit/state';
 import { factsOf, isFlammable } from '../../reference/refrigerant-facts';
 import { defineCheck } from '../define';
 import { heldBy, sectionsLetIn } from '../plant';
-import { edits } from '../support';
+import { edits, inOwn } from '../support';
 
 /** Refrigerant weighed into nitrogen or air. */
 export const chargeIntoGas = defineCheck({
@@ -75,7 +75,7 @@ export const chargeIntoGas = defineCheck({
                     mend.insertBefore(
                       entry.slot.step,
                       ...(held.high > whole.plan.site.atmosphere * 1.3 ? ['release nitrogen outdoors'] : []),
-                      'evacuate each open part to 500 micron',
+                      `evacuate each open part to ${inOwn(whole.plan, '500 micron', '65 Pa')}`,
                       'decay-test each open part for 30 min, rise at most 200 micron',
                     ),
                   ),

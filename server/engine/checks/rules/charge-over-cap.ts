@@ -40,7 +40,7 @@ export const chargeOverCap = defineCheck({
     if (charge <= most * 1.005) return;
     const [bound, span] = systemSpot(plan, 'charge', 'mass');
     whole.reportAt(bound, span, {
-      message: `${amount('mass', charge)} of ${facts.name} (${facts.safetyClass}) is above the highest cap of ${amount('mass', most)} for ${sealed ? 'a self-contained refrigerator' : 'air conditioning where people are'} (${sealed ? refrigerationCapSource : chargeCapSource}): less charge, several circuits, or a machine room; ${authority}.`,
+      message: `${amount(plan, 'mass', charge)} of ${facts.name} (${facts.safetyClass}) is above the highest cap of ${amount(plan, 'mass', most)} for ${sealed ? 'a self-contained refrigerator' : 'air conditioning where people are'} (${sealed ? refrigerationCapSource : chargeCapSource}): less charge, several circuits, or a machine room; ${authority}.`,
     });
   },
 });

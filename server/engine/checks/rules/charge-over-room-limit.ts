@@ -33,7 +33,7 @@ export const chargeOverRoomLimit = defineCheck({
     if (charge <= most * 1.005) return;
     const [bound, span] = systemSpot(plan, 'charge', 'mass');
     whole.reportAt(bound, span, {
-      message: `${amount('mass', charge)} of ${facts.name} is more than the ${amount('mass', most)} that the smallest room of ${amount('volume', room, 'ft3')} may take (limit ${amount('charge-per-volume', facts.concentrationLimit.low)}, mechanical code table 1103.1 and ASHRAE 34): less charge, a larger room, or leak detection with ventilation by the code; ${authority}.`,
+      message: `${amount(plan, 'mass', charge)} of ${facts.name} is more than the ${amount(plan, 'mass', most)} that the smallest room of ${amount(plan, 'volume', room, 'ft3')} may take (limit ${amount(plan, 'charge-per-volume', facts.concentrationLimit.low)}, mechanical code table 1103.1 and ASHRAE 34): less charge, a larger room, or leak detection with ventilation by the code; ${authority}.`,
       related: plan.site.smallestRoom ? [{ bound: plan.site.smallestRoom.bound, message: 'the room' }] : [],
     });
   },

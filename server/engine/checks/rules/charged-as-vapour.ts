@@ -20,7 +20,7 @@ export const chargedAsVapour = defineCheck({
       const glide = factsOf(event.refrigerant)?.glide ?? 0;
       if (event.phase !== 'vapour' || glide < chargedAsLiquidFrom) continue;
       here.report({
-        message: `${event.refrigerant} is a blend with ${amount('temperature-difference', glide)} of glide: charge it as liquid, or its composition shifts.`,
+        message: `${event.refrigerant} is a blend with ${amount(here.plan, 'temperature-difference', glide)} of glide: charge it as liquid, or its composition shifts.`,
         slot: 'phase',
         fixes: [{ title: 'Charge as liquid', edits: (mend) => edits(mend.replace(here.step, 'phase', 'as liquid')) }],
       });

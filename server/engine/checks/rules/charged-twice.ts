@@ -38,7 +38,7 @@ export const chargedTwice = defineCheck({
           const first = before;
           whole.report(entry, {
             message: (say) =>
-              `${say.step(first.cause)} has weighed the charge in already${event.mass && most !== null ? `, and with ${amount('mass', mass)} there is more than the ${amount('mass', most)} of the plan` : ''}: leave one of the two out.`,
+              `${say.step(first.cause)} has weighed the charge in already${event.mass && most !== null ? `, and with ${amount(whole.plan, 'mass', mass)} there is more than the ${amount(whole.plan, 'mass', most)} of the plan` : ''}: leave one of the two out.`,
             related: [{ cause: first.cause, message: 'weighed in here' }],
             fixes: [
               {

@@ -1,5 +1,5 @@
 import { defineCheck } from '../define';
-import { edits } from '../support';
+import { edits, inOwn } from '../support';
 
 /** A decay test that cannot fail. */
 export const decayLimitMissing = defineCheck({
@@ -36,7 +36,7 @@ export const decayLimitMissing = defineCheck({
               edits(
                 mend.append(
                   here.step,
-                  `${event.time ? '' : ' for 15 min'}${event.rise === null ? ', rise at most 300 micron' : ''}`,
+                  `${event.time ? '' : ' for 15 min'}${event.rise === null ? `, rise at most ${inOwn(here.plan, '300 micron', '40 Pa')}` : ''}`,
                 ),
               ),
           },

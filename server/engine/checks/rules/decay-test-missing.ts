@@ -3,7 +3,7 @@ import { spacesOf } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
 import { defineCheck } from '../define';
 import { heldBy, onlyDriers, sectionsLetIn } from '../plant';
-import { edits } from '../support';
+import { edits, inOwn } from '../support';
 
 /** Refrigerant let into a vacuum that nobody watched. */
 export const decayTestMissing = defineCheck({
@@ -49,7 +49,12 @@ export const decayTestMissing = defineCheck({
           {
             title: 'Decay test before this step',
             edits: (mend) =>
-              edits(mend.insertBefore(here.step, 'decay-test system for 15 min, rise at most 300 micron')),
+              edits(
+                mend.insertBefore(
+                  here.step,
+                  `decay-test system for 15 min, rise at most ${inOwn(here.plan, '300 micron', '40 Pa')}`,
+                ),
+              ),
           },
         ],
       });

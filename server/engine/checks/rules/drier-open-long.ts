@@ -48,7 +48,7 @@ export const drierOpenLong = defineCheck({
           const last = whole.entries[closed]!;
           whole.report(entry, {
             message: (say) =>
-              `${part.name} is fitted here and its part of the circuit is closed only at ${say.step(last.cause)}: at least ${shown(exactly('time', time))} of work lie between, and a drier should stand open for about 15 minutes (common practice); fit it last.`,
+              `${part.name} is fitted here and its part of the circuit is closed only at ${say.step(last.cause)}: at least ${shown(whole.plan, exactly('time', time))} of work lie between, and a drier should stand open for about 15 minutes (common practice); fit it last.`,
             slot: 'what',
             root: index,
             concerns: [index],

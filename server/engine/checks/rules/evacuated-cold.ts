@@ -1,6 +1,6 @@
-import { show } from '../../quantity';
 import { coldestTube } from '../../reference/evacuation';
 import { defineCheck } from '../define';
+import { inOwn, shown } from '../support';
 
 /** A pump put on tube so cold that water stays in it as ice. */
 export const evacuatedCold = defineCheck({
@@ -26,7 +26,7 @@ export const evacuatedCold = defineCheck({
     const coldest = lowestTube ?? outdoors;
     if (!coldest || here.per || coldest.quantity.low >= coldestTube.quantity.low - 0.01) return;
     here.report({
-      message: `Tube at ${show(coldest.quantity)} keeps water as ice under the pump: warm it above 35 °F first (${coldestTube.source}).`,
+      message: `Tube at ${shown(here.plan, coldest.quantity)} keeps water as ice under the pump: warm it above ${inOwn(here.plan, '35 °F', '2 °C')} first (${coldestTube.source}).`,
       slot: 'what',
       root: here.plan.graph,
       related: [{ bound: coldest.bound, span: coldest.span, message: 'the temperature is stated here' }],

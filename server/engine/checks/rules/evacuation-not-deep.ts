@@ -2,7 +2,7 @@ import { finalLevel } from '../../reference/evacuation';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { standsNow } from '../plant';
-import { edits, vacuum } from '../support';
+import { edits, inOwn, vacuum } from '../support';
 
 /** The last evacuation of a part is not deep enough. */
 export const evacuationNotDeep = defineCheck({
@@ -47,13 +47,14 @@ export const evacuationNotDeep = defineCheck({
       )
         continue;
       whole.report(entry, {
-        message: `This is the last evacuation here, and ${vacuum(level)} is above the usual ${vacuum(finalLevel.quantity.high)} (common practice; no authority): go lower, or cite the sheet that asks for no more.`,
+        message: `This is the last evacuation here, and ${vacuum(whole.plan, level)} is above the usual ${vacuum(whole.plan, finalLevel.quantity.high)} (common practice; no authority): go lower, or cite the sheet that asks for no more.`,
         slot: 'level',
         root: entry.slot.step,
         fixes: [
           {
-            title: 'Evacuate to 500 micron',
-            edits: (mend) => edits(mend.replace(entry.slot.step, 'level', 'to 500 micron')),
+            title: `Evacuate to ${inOwn(whole.plan, '500 micron', '65 Pa')}`,
+            edits: (mend) =>
+              edits(mend.replace(entry.slot.step, 'level', `to ${inOwn(whole.plan, '500 micron', '65 Pa')}`)),
           },
         ],
       });

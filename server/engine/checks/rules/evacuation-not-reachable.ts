@@ -6,7 +6,7 @@ import { input } from '../../takeoff/given';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { brought, figureOf } from '../stock';
-import { shown, vacuum } from '../support';
+import { inOwn, shown, vacuum } from '../support';
 
 /** A level that the pump and the hoses do not reach, or not in the time that the step gives. */
 export const evacuationNotReachable = defineCheck({
@@ -42,7 +42,7 @@ export const evacuationNotReachable = defineCheck({
         if (!pump) {
           if (event.level < pumpUltimate.quantity.high * 0.99 && entry.slot.step.values['per'] === undefined)
             whole.report(entry, {
-              message: `${vacuum(event.level)} is lower than a usual pump reaches with nothing but a gauge on it (${pumpUltimate.source}), and no pump is stated: set a level such as 250 or 500 micron, or bring a pump and hoses that reach it.`,
+              message: `${vacuum(plan, event.level)} is lower than a usual pump reaches with nothing but a gauge on it (${pumpUltimate.source}), and no pump is stated: set a level such as ${inOwn(plan, '250 or 500 micron', '35 or 65 Pa')}, or bring a pump and hoses that reach it.`,
               slot: 'level',
             });
           continue;
@@ -59,7 +59,7 @@ export const evacuationNotReachable = defineCheck({
             : (ultimate?.low ?? null);
         if (reaches !== null && event.level < reaches * 0.99) {
           whole.report(entry, {
-            message: `${pump.name} with its hoses reaches ${vacuum(reaches)} at best, and the step asks for ${vacuum(event.level)}: bring another pump or shorter and wider hoses, or set a level that can be reached.`,
+            message: `${pump.name} with its hoses reaches ${vacuum(plan, reaches)} at best, and the step asks for ${vacuum(plan, event.level)}: bring another pump or shorter and wider hoses, or set a level that can be reached.`,
             slot: 'level',
             related: [{ bound: pump.bound, message: 'the pump' }],
           });
@@ -69,7 +69,7 @@ export const evacuationNotReachable = defineCheck({
         const takes = (whole.view.takeOff.steps[at] ?? []).find((figure) => figure.name === 'pump-down-time')?.quantity;
         if (allowed !== null && takes && takes.low > allowed * 1.05)
           whole.report(entry, {
-            message: `Pumping down takes ${shown(takes)} with this pump and these hoses even when all is dry, and the step allows ${shown(exactly('time', allowed))}.`,
+            message: `Pumping down takes ${shown(plan, takes)} with this pump and these hoses even when all is dry, and the step allows ${shown(plan, exactly('time', allowed))}.`,
             slot: 'within' in entry.slot.step.values ? 'within' : 'time',
             related: [{ bound: pump.bound, message: 'the pump' }],
           });

@@ -1,9 +1,9 @@
 import { children } from '../../plan/bind';
 import { stated, wordSpan } from '../../plan/gather';
 import type { Name } from '../../plan/term';
-import { show } from '../../quantity';
 import type { Figure } from '../../takeoff/figure';
 import { defineCheck } from '../define';
+import { shown } from '../support';
 
 /** Under what a figure may be expected, beside its own name; the one for the whole step comes first. */
 const meant: Readonly<Record<string, readonly string[]>> = {
@@ -68,7 +68,7 @@ export const figureDiffers = defineCheck({
         const tolerance = stated(bound, 'within', whole.plan.site.atmosphere)?.quantity.high ?? usualTolerance;
         const { low, high } = figure.quantity;
         if (said.quantity.low <= high * (1 + tolerance) && said.quantity.high >= low * (1 - tolerance)) continue;
-        const computed = show(figure.quantity);
+        const computed = shown(whole.plan, figure.quantity);
         whole.reportAt(
           bound,
           bound.spans['amount'] ?? wordSpan(bound),
@@ -80,7 +80,7 @@ export const figureDiffers = defineCheck({
                 edits: () => [
                   {
                     at: { file: step.file, item: bound.item, from: said.span.from, to: said.span.to },
-                    text: show(figure.quantity!, { grouped: false }),
+                    text: shown(whole.plan, figure.quantity!, { grouped: false }),
                   },
                 ],
               },

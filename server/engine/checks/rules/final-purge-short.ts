@@ -1,8 +1,7 @@
-import { exactly, show } from '../../quantity';
 import { finalPurgeChanges } from '../../steps/flow';
 import { defineCheck } from '../define';
 import { changes, dryings } from '../drying';
-import { edits } from '../support';
+import { amount, edits } from '../support';
 
 /** A last purge that does not change the gas in the line often enough. */
 export const finalPurgeShort = defineCheck({
@@ -51,7 +50,7 @@ export const finalPurgeShort = defineCheck({
             ),
           needed,
         );
-      const time = show(exactly('time', longest), { as: 's' });
+      const time = amount(whole.plan, 'time', longest, 's');
       whole.report(entry, {
         message: (say) =>
           `The last purge of ${say.part(drying.line)} gives ${count === null ? 'no known number of gas changes' : `${changes(count)} of its gas`}; ten take the solvent out, about ${time} at this setting (5 to 10 changes: common practice, no source).`,

@@ -1,6 +1,6 @@
 import { defineCheck } from '../define';
 import { dryings } from '../drying';
-import { edits, gauge } from '../support';
+import { edits, gauge, inOwn } from '../support';
 
 /** A last purge at less pressure than the trade drives the last solvent out with. */
 export const finalPurgeWeak = defineCheck({
@@ -27,12 +27,13 @@ export const finalPurgeWeak = defineCheck({
   },
   right: { base: 'split' },
   plan(whole) {
+    const usual = inOwn(whole.plan, '100 psig', '700 kPa gauge');
     for (const drying of dryings(whole.view)) {
       if (drying.verdict !== 'weak' || !drying.purge) continue;
       const { entry, flow } = drying.purge;
       whole.report(entry, {
         message: (say) =>
-          `The last purge of ${say.part(drying.line)} is at ${flow.level === null ? 'no stated pressure' : gauge(whole.plan, flow.level)}, below the common 100 psig; it is closed still wet at ${say.step(drying.closed.cause)}: purge at 100 psig (common practice, no source), or cite the sheet that asks for less.`,
+          `The last purge of ${say.part(drying.line)} is at ${flow.level === null ? 'no stated pressure' : gauge(whole.plan, flow.level)}, below the common ${usual}; it is closed still wet at ${say.step(drying.closed.cause)}: purge at ${usual} (common practice, no source), or cite the sheet that asks for less.`,
         slot: entry.slot.step.spans['level'] ? 'level' : 'what',
         severity: drying.torch ? 'error' : 'warning',
         root: entry.slot.step,
@@ -40,12 +41,12 @@ export const finalPurgeWeak = defineCheck({
         related: [{ cause: drying.closed.cause, message: 'it is closed here' }],
         fixes: [
           {
-            title: 'Purge at 100 psig',
+            title: `Purge at ${usual}`,
             edits: (mend) =>
               edits(
                 entry.slot.step.spans['level']
-                  ? mend.replace(entry.slot.step, 'level', 'at 100 psig')
-                  : mend.append(entry.slot.step, ' at 100 psig'),
+                  ? mend.replace(entry.slot.step, 'level', `at ${usual}`)
+                  : mend.append(entry.slot.step, ` at ${usual}`),
               ),
           },
         ],

@@ -1,7 +1,7 @@
 import { type Entry, roundsOf } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { repeatAround } from '../plant';
-import { edits } from '../support';
+import { edits, inOwn } from '../support';
 
 /** One flush on top of another with no purge between them. */
 export const flushNotPurged = defineCheck({
@@ -62,7 +62,7 @@ export const flushNotPurged = defineCheck({
             edits(
               mend.insertAfter(
                 here.step,
-                `purge ${here.step.text.replace(/^(\S+:\s*)?\S+\s+/, '').split(/\s+(into|for|at|with)\s/)[0]} at 50 psig for 15 s into container`,
+                `purge ${here.step.text.replace(/^(\S+:\s*)?\S+\s+/, '').split(/\s+(into|for|at|with)\s/)[0]} at ${inOwn(here.plan, '50 psig', '350 kPa gauge')} for 15 s into container`,
               ),
             ),
         },

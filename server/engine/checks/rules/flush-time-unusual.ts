@@ -31,7 +31,7 @@ export const flushTimeUnusual = defineCheck({
         const line = whole.plan.graph.parts[event.line]?.name ?? '';
         if (event.time.low < low || event.time.high > high) {
           whole.report(entry, {
-            message: `${shown(event.time)} is outside the usual ${shown(shotTime.quantity)} for one shot: ${event.time.low < low ? 'the wall is not wetted' : 'split it into shots with a purge between'}, or cite the sheet that asks for it.`,
+            message: `${shown(whole.plan, event.time)} is outside the usual ${shown(whole.plan, shotTime.quantity)} for one shot: ${event.time.low < low ? 'the wall is not wetted' : 'split it into shots with a purge between'}, or cite the sheet that asks for it.`,
             slot: 'time',
             root: entry.slot.step,
           });
@@ -42,7 +42,7 @@ export const flushTimeUnusual = defineCheck({
         )?.quantity;
         if (needed && event.time.high < needed.low * 0.9)
           whole.report(entry, {
-            message: `${line} needs ${shown(needed)} for its solvent at the rate that the container gives, and the step allows ${shown(event.time)}: give it more time, or take two shots.`,
+            message: `${line} needs ${shown(whole.plan, needed)} for its solvent at the rate that the container gives, and the step allows ${shown(whole.plan, event.time)}: give it more time, or take two shots.`,
             slot: 'time',
             root: entry.slot.step,
           });

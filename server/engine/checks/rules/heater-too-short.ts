@@ -1,9 +1,8 @@
-import { exactly, show } from '../../quantity';
 import type { Entry } from '../../walk/walk';
 import { firstStart, timeOf, visitOf } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { readyCompressors } from '../plant';
-import { edits } from '../support';
+import { amount, edits } from '../support';
 
 /** A machine with a sump of this size and more has a heater in it, m3 (about half a US gallon): common practice, no source. */
 const heatedSump = 0.00189;
@@ -44,7 +43,7 @@ export const heaterTooShort = defineCheck({
       )
         whole.report(late, {
           message: (say) =>
-            `The heater gets its ${show(exactly('time', timeOf(late, 'time')))} after ${say.step(entry.cause)} has started the machine: give the controls power before.`,
+            `The heater gets its ${amount(whole.plan, 'time', timeOf(late, 'time'))} after ${say.step(entry.cause)} has started the machine: give the controls power before.`,
           slot: 'what',
           root: 'late',
           related: [{ cause: entry.cause, message: 'the machine starts here' }],
@@ -67,7 +66,7 @@ export const heaterTooShort = defineCheck({
     const power = under[0] ?? entry;
     whole.report(entry, {
       message: (say) =>
-        `${say.part(warmed.index)} starts after ${time > 0 ? show(exactly('time', time)) : 'no stated time'} with its heater on: give the controls power for at least 12 h first.`,
+        `${say.part(warmed.index)} starts after ${time > 0 ? amount(whole.plan, 'time', time) : 'no stated time'} with its heater on: give the controls power for at least 12 h first.`,
       slot: 'what',
       related: short ? [{ cause: short.cause, message: 'its heater gets power here' }] : [],
       fixes: [
@@ -100,7 +99,7 @@ function switchedOff(whole: Whole, start: number): void {
   if (!off) return;
   whole.report(early, {
     message: (say) =>
-      `${say.step(off.cause)} switches the heater off again: give the controls their ${show(exactly('time', timeOf(early, 'time')))} after that, before the start.`,
+      `${say.step(off.cause)} switches the heater off again: give the controls their ${amount(whole.plan, 'time', timeOf(early, 'time'))} after that, before the start.`,
     slot: 'what',
     root: 'switched off',
     related: [{ cause: off.cause, message: 'the power goes off here' }],

@@ -46,13 +46,13 @@ export const hotWorkWatchMissing = defineCheck({
     if (!asks) {
       for (const { watch, time } of shortWatches(entries))
         whole.report(watch, {
-          message: `The watch with the torch is ${shown(exactly('time', time))}, and at least ${shown(usual)} are usual${underLaw(plan, 'fireWatch')}.`,
+          message: `The watch with the torch is ${shown(plan, exactly('time', time))}, and at least ${shown(plan, usual)} are usual${underLaw(plan, 'fireWatch')}.`,
           slot: 'time',
           severity: 'warning',
           fixes: [
             {
-              title: `Watch for ${shown(usual)}`,
-              edits: (mend) => edits(mend.replace(watch.slot.step, 'time', `for ${shown(usual)}`)),
+              title: `Watch for ${shown(plan, usual)}`,
+              edits: (mend) => edits(mend.replace(watch.slot.step, 'time', `for ${shown(plan, usual)}`)),
             },
           ],
         });
@@ -64,18 +64,18 @@ export const hotWorkWatchMissing = defineCheck({
     if (!torch) return;
     const watch = entries.slice(at + 1).find((entry) => entry.after.marks.get('watch hot-work') === entry.cause);
     if (watch && timeOf(watch, 'time') >= least.low * 0.99) return;
-    const line = `watch hot-work for ${shown(least)}`;
+    const line = `watch hot-work for ${shown(plan, least)}`;
     whole.report(watch ?? torch, {
       message: watch
-        ? `The watch is shorter than the ${shown(least)} that the site asks after a torch.`
-        : `This is the last torch of the job, and the site asks that somebody watches for ${shown(least)} after it${underLaw(plan, 'fireWatch')}.`,
+        ? `The watch is shorter than the ${shown(plan, least)} that the site asks after a torch.`
+        : `This is the last torch of the job, and the site asks that somebody watches for ${shown(plan, least)} after it${underLaw(plan, 'fireWatch')}.`,
       slot: watch ? 'time' : 'what',
       related: [{ bound: asks, message: 'the site asks it here' }],
       fixes: [
         watch
           ? {
-              title: `Watch for ${shown(least)}`,
-              edits: (mend) => edits(mend.replace(watch.slot.step, 'time', `for ${shown(least)}`)),
+              title: `Watch for ${shown(plan, least)}`,
+              edits: (mend) => edits(mend.replace(watch.slot.step, 'time', `for ${shown(plan, least)}`)),
             }
           : { title: `Then: ${line}`, edits: (mend) => edits(mend.insertAfter(torch.slot.step, line)) },
       ],

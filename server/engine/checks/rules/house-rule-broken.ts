@@ -241,9 +241,9 @@ function limits(whole: Whole, rule: HouseRule, entry: Entry, done: Done): void {
     const text =
       limit.kind === 'pressure'
         ? is < whole.plan.site.atmosphere / 2
-          ? vacuum(is)
+          ? vacuum(whole.plan, is)
           : gauge(whole.plan, is)
-        : shown({ kind: limit.kind, low: is, high: is });
+        : shown(whole.plan, { kind: limit.kind, low: is, high: is });
     broken(whole, rule, `this step has ${text}`, entry, slot);
   }
 }

@@ -1,9 +1,8 @@
 import type { Amount } from '../../plan/term';
 import { isProblem, toQuantity } from '../../quantity';
-import { foot } from '../../reference/table-units';
 import { defineCheck, type Here } from '../define';
 import { burns, newFacts, unfit } from '../plant-facts';
-import { amount, authority, edits } from '../support';
+import { amount, authority, edits, inOwn } from '../support';
 
 /** How far round a job with flammable gas is kept clear of what could light it: 10 ft or 3 m, which counts as the same (common practice, equipment manuals). */
 const clearZone = 3;
@@ -41,7 +40,8 @@ export const ignitionSourcesUnchecked = defineCheck({
       fixes: [
         {
           title: 'Check ignition sources before this step',
-          edits: (mend) => edits(mend.insertBefore(here.step, 'check ignition-sources within 10 ft')),
+          edits: (mend) =>
+            edits(mend.insertBefore(here.step, `check ignition-sources within ${inOwn(here.plan, '10 ft', '3 m')}`)),
         },
       ],
     });
@@ -55,10 +55,13 @@ function zoneTooSmall(here: Here): void {
   const distance = toQuantity(within.literal, within.kind, here.plan.site.atmosphere);
   // One percent is less than anyone paces out.
   if (isProblem(distance) || distance.high >= clearZone * 0.99) return;
+  const clear = inOwn(here.plan, '10 ft', '3 m');
   here.report({
-    message: `${here.plan.system.refrigerant.after} burns (${newFacts(here.plan)?.safetyClass}), and ignition sources are looked for only within ${amount('length', distance.high)}: keep ${amount('length', 10 * foot)} clear (common practice, equipment manuals), or cite the sheet; ${authority}.`,
+    message: `${here.plan.system.refrigerant.after} burns (${newFacts(here.plan)?.safetyClass}), and ignition sources are looked for only within ${amount(here.plan, 'length', distance.high)}: keep ${clear} clear (common practice, equipment manuals), or cite the sheet; ${authority}.`,
     slot: 'within',
     root: 'zone',
-    fixes: [{ title: 'Look within 10 ft', edits: (mend) => edits(mend.replace(here.step, 'within', 'within 10 ft')) }],
+    fixes: [
+      { title: `Look within ${clear}`, edits: (mend) => edits(mend.replace(here.step, 'within', `within ${clear}`)) },
+    ],
   });
 }

@@ -1,7 +1,7 @@
 import type { Amount } from '../../plan/term';
 import { isProblem, toQuantity } from '../../quantity';
 import { defineCheck } from '../define';
-import { gauge } from '../support';
+import { gauge, inOwn } from '../support';
 
 /** A hair over the atmosphere is a gauge that reads zero, Pa. */
 const zero = 700;
@@ -54,7 +54,7 @@ export const impossibleLevel = defineCheck({
     for (const event of here.events('evacuates')) {
       if (event.level < atmosphere - zero) continue;
       here.report({
-        message: `${gauge(here.plan, event.level)} is no vacuum: it is not below the atmosphere (${air()}). A level such as 500 micron belongs here.`,
+        message: `${gauge(here.plan, event.level)} is no vacuum: it is not below the atmosphere (${air()}). A level such as ${inOwn(here.plan, '500 micron', '65 Pa')} belongs here.`,
         slot: 'level',
         root: here.step,
       });

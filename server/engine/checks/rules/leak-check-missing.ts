@@ -63,7 +63,7 @@ export const leakCheckMissing = defineCheck({
     if (looked) return;
     const last = entries.at(-1)!;
     whole.report(charge, {
-      message: `The machine takes ${amount('mass', chargeInAll(plan) ?? 0)}, and no step looks for leaks once this charge is in: the repair is to be verified (${asked}${lawTaken(plan)}); ${authority}.`,
+      message: `The machine takes ${amount(plan, 'mass', chargeInAll(plan) ?? 0)}, and no step looks for leaks once this charge is in: the repair is to be verified (${asked}${lawTaken(plan)}); ${authority}.`,
       slot: 'what',
       fixes: [
         {

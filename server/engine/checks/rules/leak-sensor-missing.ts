@@ -35,7 +35,7 @@ export const leakSensorMissing = defineCheck({
     // Out of doors nothing gathers; a plan that states no room is taken to stand in one.
     const [bound, span] = systemSpot(plan, 'charge', 'mass');
     whole.reportAt(bound, span, {
-      message: `${amount('mass', charge)} of ${facts.name} (${facts.safetyClass}) is above the ${amount('mass', cap * facts.flammabilityLimit.low)} that may stand in a room without a leak sensor (${chargeCapSource}; from memory): state "leak-sensor" at the part that has one, or fit one; ${authority}.`,
+      message: `${amount(plan, 'mass', charge)} of ${facts.name} (${facts.safetyClass}) is above the ${amount(plan, 'mass', cap * facts.flammabilityLimit.low)} that may stand in a room without a leak sensor (${chargeCapSource}; from memory): state "leak-sensor" at the part that has one, or fit one; ${authority}.`,
     });
   },
 });

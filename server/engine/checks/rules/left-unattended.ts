@@ -73,7 +73,7 @@ export const leftUnattended = defineCheck({
       // Whoever goes away leaves what stands before the first step of a visit, and after the last one of it.
       const apart = visit === last ? undefined : (visit ?? last);
       if (!apart) return;
-      const left = unattended(earlier.after) ?? justBrazed(whole, at);
+      const left = unattended(whole.plan, earlier.after) ?? justBrazed(whole, at);
       if (!left) return;
       const { related, lines, ...report } = left;
       whole.reportAt(

@@ -60,7 +60,7 @@ function acid(here: Here, slot: 'most' | 'severe'): void {
   const most = acidPolyolester.quantity.high;
   if (!limit || isProblem(limit) || limit.low <= most * 1.01) return;
   here.report({
-    message: `${shown(limit)} is acid oil by any rule: the limit in use is ${shown(exactly('acid-number', most))} at most, for fresh POE (${acidPolyolester.source}); state a lower one, or cite the sheet.`,
+    message: `${shown(here.plan, limit)} is acid oil by any rule: the limit in use is ${shown(here.plan, exactly('acid-number', most))} at most, for fresh POE (${acidPolyolester.source}); state a lower one, or cite the sheet.`,
     slot,
     root: slot,
   });
@@ -76,7 +76,7 @@ function drop(here: Here, driers: readonly Part[]): void {
     const most = suctionDrierDrop(refrigerant.after ?? '', at, 'temporary');
     if (limit.low <= most * overTable) continue;
     here.report({
-      message: `${shown(limit)} over ${part.name} is a choked drier: the usual table allows ${shown(exactly('pressure-difference', most))} (${suctionDrierSource}); state a lower limit, or cite the sheet.`,
+      message: `${shown(here.plan, limit)} over ${part.name} is a choked drier: the usual table allows ${shown(here.plan, exactly('pressure-difference', most))} (${suctionDrierSource}); state a lower limit, or cite the sheet.`,
       slot: 'most',
       root: part.index,
       concerns: [part.index],

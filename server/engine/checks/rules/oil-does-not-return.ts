@@ -98,7 +98,7 @@ function check(plan: Plan, at: Part, pipes: readonly Part[], load: number, when:
   return [
     {
       part: at.index,
-      message: `${at.name} rises ${amount('length', at.properties.rise ?? 0)}, and ${when} the vapour goes at ${amount('velocity', velocity, 'ft/min')} where oil needs about ${amount('velocity', (velocity * least) / number.high, 'ft/min')}${isHeatPump(plan) ? ' in cooling' : ''}: a smaller pipe or a double riser, or cite the maker's table ("velocity accepted per …").`,
+      message: `${at.name} rises ${amount(plan, 'length', at.properties.rise ?? 0)}, and ${when} the vapour goes at ${amount(plan, 'velocity', velocity, 'ft/min')} where oil needs about ${amount(plan, 'velocity', (velocity * least) / number.high, 'ft/min')}${isHeatPump(plan) ? ' in cooling' : ''}: a smaller pipe or a double riser, or cite the maker's table ("velocity accepted per …").`,
     },
   ];
 }

@@ -1,9 +1,8 @@
-import { exactly, show } from '../../quantity';
 import type { Entry } from '../../walk/walk';
 import { timeOf, visitOf } from '../course';
 import { defineCheck } from '../define';
 import { repeatAround } from '../plant';
-import { edits } from '../support';
+import { amount, edits } from '../support';
 
 /** Running between two oil changes: at least a day (handbook 4.3, trade habit from memory), s. */
 const between = 24 * 3600;
@@ -39,7 +38,7 @@ export const oilRoundNotRun = defineCheck({
       if (time >= between * 0.99) continue;
       const at = run ?? entry;
       whole.report(at, {
-        message: `${time > 0 ? `The machine runs ${show(exactly('time', time))}` : 'No step runs the machine'} between two oil changes: the old oil needs at least 24 h to come back (trade habit, from memory).`,
+        message: `${time > 0 ? `The machine runs ${amount(whole.plan, 'time', time)}` : 'No step runs the machine'} between two oil changes: the old oil needs at least 24 h to come back (trade habit, from memory).`,
         slot: run ? 'time' : 'what',
         related: run ? [{ cause: entry.cause, message: 'the oil is changed here' }] : [],
         fixes: run

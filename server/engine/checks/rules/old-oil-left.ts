@@ -50,8 +50,8 @@ export const oldOilLeft = defineCheck({
       if (residue.oil === null || residue.share <= limit * 1.01) continue;
       const repeat = last?.slot.within.find((step) => step.word.word === 'repeat');
       if (last && repeat && goesOn(repeat, limit, last.slot.step)) continue;
-      const share = amount('share', residue.share);
-      const message = `${part.name} is left with ${share} of the old ${before} oil, and ${amount('share', limit)} are accepted${ours ? ' by the house rule' : ''}: plan more rounds, or repeat until it is at most that.`;
+      const share = amount(plan, 'share', residue.share);
+      const message = `${part.name} is left with ${share} of the old ${before} oil, and ${amount(plan, 'share', limit)} are accepted${ours ? ' by the house rule' : ''}: plan more rounds, or repeat until it is at most that.`;
       const related = ours ? [{ bound: ours.bound, file: ours.file, message: 'the house limit' }] : [];
       if (last) whole.report(last, { message, slot: 'leaving', related });
       else {

@@ -32,7 +32,7 @@ export const oxygenFalls = defineCheck({
     const room = whole.plan.site.workSpace;
     if (!below || !figure?.quantity || !room) return;
     whole.report(below, {
-      message: `The gas that is let go down to here leaves ${shown(figure.quantity)} of oxygen in the ${room.where} (${oxygenLeast.source}): lead the outlets outdoors, or ventilate and say so in the site's line; ${authority}.`,
+      message: `The gas that is let go down to here leaves ${shown(whole.plan, figure.quantity)} of oxygen in the ${room.where} (${oxygenLeast.source}): lead the outlets outdoors, or ventilate and say so in the site's line; ${authority}.`,
       related: [{ bound: room.bound, message: 'the work space' }],
     });
   },

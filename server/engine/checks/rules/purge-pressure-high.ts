@@ -1,4 +1,3 @@
-import { exactly, show } from '../../quantity';
 import { purgePressureMost } from '../../reference/nitrogen-practice';
 import { standardAtmosphere } from '../../reference/table-units';
 import { finalPurgePressure } from '../../steps/flow';
@@ -35,10 +34,7 @@ export const purgePressureHigh = defineCheck({
       .events('flows')
       .find((each) => each.level !== null && each.level - here.plan.site.atmosphere > most * 1.01);
     if (!flow || flow.level === null) return;
-    const usual = show(exactly('pressure', finalPurgePressure + here.plan.site.atmosphere), {
-      level: 'gauge',
-      atmosphere: here.plan.site.atmosphere,
-    });
+    const usual = gauge(here.plan, finalPurgePressure + here.plan.site.atmosphere);
     here.report({
       message: (say) =>
         `${gauge(here.plan, flow.level!)} is let through ${say.part(flow.line)} to an open end; a purge has at most ${gauge(here.plan, most + here.plan.site.atmosphere)} (${purgePressureMost.source}): lower it, or cite the sheet that asks for it.`,

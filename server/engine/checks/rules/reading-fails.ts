@@ -3,12 +3,12 @@ import { stated, wordSpan } from '../../plan/gather';
 import type { Plan } from '../../plan/plan';
 import { eachStep, type Step } from '../../plan/step';
 import type { Amount, Name } from '../../plan/term';
-import { exactly, isProblem, type Quantity, show, toQuantity } from '../../quantity';
+import { exactly, isProblem, type Quantity, toQuantity } from '../../quantity';
 import { gaugeResolution, temperatureUncertainty } from '../../reference/pressure-test';
 import { correctedTestReading } from '../../takeoff/figures/corrected-test-reading';
 import { input } from '../../takeoff/given';
 import { defineCheck, type RecordSeen } from '../define';
-import { gauge, vacuum } from '../support';
+import { amount, gauge, shown, vacuum } from '../support';
 
 /** A reading of the record that fails the limit of its step. */
 export const readingFails = defineCheck({
@@ -57,7 +57,7 @@ export const readingFails = defineCheck({
           // A gauge reads an inch of mercury at best.
           const slack = step.word.word === 'recover' ? 1700 : 0;
           if (level && limit && level.quantity.high > limit.high * 1.005 + slack)
-            fails(seen, step, level, `the level was to be ${text(plan, limit)} or lower`, plan);
+            fails(seen, step, level, `the level was to be ${shown(plan, limit)} or lower`, plan);
           break;
         }
         case 'pressure-test':
@@ -72,7 +72,7 @@ export const readingFails = defineCheck({
               seen,
               step,
               end,
-              `it rose by ${vacuum(end.quantity.high - start)}, and ${vacuum(rise.high)} are allowed`,
+              `it rose by ${vacuum(plan, end.quantity.high - start)}, and ${vacuum(plan, rise.high)} are allowed`,
               plan,
             );
           break;
@@ -111,12 +111,10 @@ function amountOf(plan: Plan, value: unknown): Quantity | null {
   return isProblem(quantity) ? null : quantity;
 }
 
-const text = (plan: Plan, quantity: Quantity): string => show(quantity, { atmosphere: plan.site.atmosphere });
-
 function fails(seen: RecordSeen, step: Step, reading: Reading, why: string, plan: Plan): void {
   const span = reading.bound.spans['value'] ?? wordSpan(reading.bound);
   seen.report(reading.bound, span, {
-    message: `${text(plan, reading.quantity)} fails "${step.label}": ${why}.`,
+    message: `${shown(plan, reading.quantity)} fails "${step.label}": ${why}.`,
     related: [{ at: { file: step.file, item: step.bound.item, ...wordSpan(step.bound) }, message: 'the limit' }],
   });
 }
@@ -150,7 +148,7 @@ function pressureTest(
       seen,
       step,
       end,
-      `with the temperatures a tight circuit would read ${gauge(plan, expected.low)}, so it has lost ${show(exactly('pressure-difference', expected.low - end.quantity.high))}`,
+      `with the temperatures a tight circuit would read ${gauge(plan, expected.low)}, so it has lost ${amount(plan, 'pressure-difference', expected.low - end.quantity.high)}`,
       plan,
     );
 }
@@ -189,9 +187,9 @@ function stepLimits(seen: RecordSeen, step: Step, plan: Plan, all: readonly Read
     for (const reading of all) {
       if (name !== null && reading.name !== name) continue;
       if (most && most.kind === reading.quantity.kind && reading.quantity.high > most.high * 1.001)
-        fails(seen, step, reading, `it was to be at most ${text(plan, most)}`, plan);
+        fails(seen, step, reading, `it was to be at most ${shown(plan, most)}`, plan);
       if (least && least.kind === reading.quantity.kind && reading.quantity.low < least.low * 0.999)
-        fails(seen, step, reading, `it was to be at least ${text(plan, least)}`, plan);
+        fails(seen, step, reading, `it was to be at least ${shown(plan, least)}`, plan);
     }
   }
 }

@@ -64,7 +64,7 @@ export const recoveryCylinderOverfilled = defineCheck({
     const room = each * item.number - held;
     if (charge <= room * 1.005) return;
     whole.report(entry, {
-      message: `${amount('mass', charge)} of ${refrigerant} come out here, and ${item.number > 1 ? `${item.number} x ` : ''}${item.label ?? item.name} ${held > 0 ? `with ${amount('mass', held)} in it ` : ''}may take ${amount('mass', Math.max(0, room))}${house ? ` by the house limit of ${amount('share', house.quantity.high)}` : ''}: bring more or larger cylinders.`,
+      message: `${amount(plan, 'mass', charge)} of ${refrigerant} come out here, and ${item.number > 1 ? `${item.number} x ` : ''}${item.label ?? item.name} ${held > 0 ? `with ${amount(plan, 'mass', held)} in it ` : ''}may take ${amount(plan, 'mass', Math.max(0, room))}${house ? ` by the house limit of ${amount(plan, 'share', house.quantity.high)}` : ''}: bring more or larger cylinders.`,
       slot: 'into',
       related: [
         { bound: item.bound, message: 'what is brought' },
@@ -87,7 +87,7 @@ function overfullItems(whole: Whole): ReadonlySet<BringItem> {
     if (!most || held.quantity.high <= most.low * Math.max(1, item.number) * 1.005) continue;
     found.add(item);
     whole.reportAt(item.bound, held.span, {
-      message: `${item.number > 1 ? `${item.number} x ` : ''}${item.name} cannot hold ${held.amount.literal.text} of ${holding.text}: at most ${amount('mass', most.low)} ${item.number > 1 ? 'each ' : ''}may be in it.`,
+      message: `${item.number > 1 ? `${item.number} x ` : ''}${item.name} cannot hold ${held.amount.literal.text} of ${holding.text}: at most ${amount(plan, 'mass', most.low)} ${item.number > 1 ? 'each ' : ''}may be in it.`,
     });
   }
   return found;

@@ -9,7 +9,7 @@ import { input, named } from '../../takeoff/given';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
 import { isCompressor } from '../plant';
-import { authority, edits, gauge } from '../support';
+import { authority, edits, gauge, inOwn, shown } from '../support';
 
 /** Recovery that stops above the level that the rule asks for this gas and charge. */
 export const recoveryTooShallow = defineCheck({
@@ -43,7 +43,8 @@ export const recoveryTooShallow = defineCheck({
         const enough = major(whole, at, parts) ? (asked ?? atmosphere) : atmosphere;
         // One percent is less than a gauge shows.
         if (event.level <= enough * 1.01 || reachedLater(whole.entries, at, parts, enough)) continue;
-        const limit = enough < atmosphere * 0.99 ? inches(whole.plan, enough) : '0 psig';
+        const limit = enough < atmosphere * 0.99 ? inches(whole.plan, enough) : gauge(whole.plan, atmosphere);
+        const level = enough < atmosphere * 0.99 ? limit : inOwn(whole.plan, '0 inHg', '0 kPa vacuum');
         whole.report(entry, {
           message: `${gas} is recovered to ${gauge(whole.plan, event.level)} only; before this circuit is opened the rule asks ${limit} (${source}${lawTaken(whole.plan)}); ${authority}.`,
           slot: entry.slot.step.spans['level'] ? 'level' : 'what',
@@ -54,8 +55,8 @@ export const recoveryTooShallow = defineCheck({
               edits: (mend) =>
                 edits(
                   entry.slot.step.spans['level']
-                    ? mend.replace(entry.slot.step, 'level', `to ${limit === '0 psig' ? '0 inHg' : limit}`)
-                    : mend.append(entry.slot.step, ` to ${limit === '0 psig' ? '0 inHg' : limit}`),
+                    ? mend.replace(entry.slot.step, 'level', `to ${level}`)
+                    : mend.append(entry.slot.step, ` to ${level}`),
                 ),
             },
           ],
@@ -92,14 +93,20 @@ function vacuumOfSmallAppliance(whole: Whole): void {
   });
 }
 
-/** The level in whole inches of mercury, as the rule prints it. */
+/** The level in whole inches of mercury, as the rule prints it, or in the units of a metric plan. */
 const inches = (plan: Plan, level: number): string =>
-  `${Math.round((plan.site.atmosphere - level) / inchOfMercury)} inHg`;
+  inOwn(
+    plan,
+    `${Math.round((plan.site.atmosphere - level) / inchOfMercury)} inHg`,
+    shown(plan, exactly('pressure', level), { level: 'vacuum' }),
+  );
 
 /** The level that the rule asks for a whole circuit, as a clause of `recover` writes it. */
 export function levelAsked(plan: Plan, gas: string): string {
   const asked = required(plan, gas, true);
-  return asked !== null && asked < plan.site.atmosphere * 0.99 ? inches(plan, asked) : '0 inHg';
+  return asked !== null && asked < plan.site.atmosphere * 0.99
+    ? inches(plan, asked)
+    : inOwn(plan, '0 inHg', '0 kPa vacuum');
 }
 
 function required(plan: Plan, gas: string, wide: boolean): number | null {

@@ -40,7 +40,7 @@ export const solventVapour = defineCheck({
     const air = space.ventilation?.quantity.low ?? 0;
     if (air >= least * 0.99) return;
     here.report({
-      message: `The flush comes out in the ${space.where} of ${amount('volume', volume, 'ft3')}, ${space.ventilation ? `where ${shown(space.ventilation.quantity)} of fresh air go through` : 'for which no ventilation is stated'}; solvent work asks for about ${shown(exactly('volume-flow', least))} there (${ventilationChanges.source}): lead the outlet outdoors, or bring a fan and state it.`,
+      message: `The flush comes out in the ${space.where} of ${amount(here.plan, 'volume', volume, 'ft3')}, ${space.ventilation ? `where ${shown(here.plan, space.ventilation.quantity)} of fresh air go through` : 'for which no ventilation is stated'}; solvent work asks for about ${shown(here.plan, exactly('volume-flow', least))} there (${ventilationChanges.source}): lead the outlet outdoors, or bring a fan and state it.`,
       slot: 'what',
       root: here.plan.graph,
       related: [{ bound: space.bound, message: 'the work space' }],

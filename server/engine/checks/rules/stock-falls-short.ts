@@ -42,7 +42,7 @@ export const stockFallsShort = defineCheck({
       const item = items.find((each) => named(each, kind, what)) ?? (kind === 'nitrogen' ? items[0] : undefined);
       whole.report(entry, {
         message: (say) =>
-          `${what.charAt(0).toUpperCase()}${what.slice(1)} runs out at ${say.step(entry.cause)}: ${item ? `${shown(missing)} are missing at the most rounds${kind === 'nitrogen' ? ', counting that a cylinder gives nothing below the pressure asked of it' : ''}` : 'none is brought'}; bring more.`,
+          `${what.charAt(0).toUpperCase()}${what.slice(1)} runs out at ${say.step(entry.cause)}: ${item ? `${shown(whole.plan, missing)} are missing at the most rounds${kind === 'nitrogen' ? ', counting that a cylinder gives nothing below the pressure asked of it' : ''}` : 'none is brought'}; bring more.`,
         root: what,
         related: item
           ? [

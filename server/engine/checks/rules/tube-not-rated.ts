@@ -6,7 +6,7 @@ import { tubeWorkingPressure } from '../../takeoff/figures/tube-working-pressure
 import { input } from '../../takeoff/given';
 import { defineCheck } from '../define';
 import { isHeatPump, lines, saturationDesign, sideOf, statedDesign } from '../plant-facts';
-import { gauge } from '../support';
+import { gauge, inOwn } from '../support';
 
 /** The temperature for which sheets of refrigeration tube print their ratings (ASTM B280 coil, handbook section 12, WE-08). */
 const ratedAt = fahrenheit(150);
@@ -42,7 +42,7 @@ export const tubeNotRated = defineCheck({
       const bears = rated ?? workingPressure(tube, plan.site.atmosphere);
       if (needed === null || bears === null || bears >= needed * 0.995) continue;
       whole.reportPart(part.index, {
-        message: `${part.name} (${tube.shown}) is good for ${gauge(plan, bears)}${rated === undefined ? ' at 150 °F' : ''}, and the ${side} side${side === 'high' && !part.highSide && isHeatPump(plan) ? ', which it is in heating,' : ''} is designed for ${gauge(plan, needed)}: it cannot stay in this circuit.`,
+        message: `${part.name} (${tube.shown}) is good for ${gauge(plan, bears)}${rated === undefined ? ` at ${inOwn(plan, '150 °F', '65 °C')}` : ''}, and the ${side} side${side === 'high' && !part.highSide && isHeatPump(plan) ? ', which it is in heating,' : ''} is designed for ${gauge(plan, needed)}: it cannot stay in this circuit.`,
       });
     }
   },

@@ -52,7 +52,7 @@ const overloaded = perHead((plan): readonly { readonly part: number; readonly me
     return [
       {
         part: line.index,
-        message: `With ${amount('power', load)} ${line.name} (${line.properties.tube!.shown}) loses ${loss === null ? 'more than the tables reach' : `${amount('temperature-difference', loss)} of saturation temperature`} at ${amount('velocity', velocity, 'ft/min')}; accepted are ${amount('temperature-difference', suctionDropMost.quantity.high)} (${suctionDropMost.source}) and at most ${amount('velocity', vapourMost.quantity.high, 'ft/min')}: a larger line, or cite the maker's table ("velocity accepted per …").`,
+        message: `With ${amount(plan, 'power', load)} ${line.name} (${line.properties.tube!.shown}) loses ${loss === null ? 'more than the tables reach' : `${amount(plan, 'temperature-difference', loss)} of saturation temperature`} at ${amount(plan, 'velocity', velocity, 'ft/min')}; accepted are ${amount(plan, 'temperature-difference', suctionDropMost.quantity.high)} (${suctionDropMost.source}) and at most ${amount(plan, 'velocity', vapourMost.quantity.high, 'ft/min')}: a larger line, or cite the maker's table ("velocity accepted per …").`,
       },
     ];
   });

@@ -1,6 +1,6 @@
 import { defineCheck } from '../define';
 import { dryings } from '../drying';
-import { edits } from '../support';
+import { edits, inOwn } from '../support';
 
 /** A line closed, tested, pumped on or brazed with its solvent still in it. */
 export const wetWithSolvent = defineCheck({
@@ -47,7 +47,7 @@ export const wetWithSolvent = defineCheck({
               edits(
                 mend.insertAfter(
                   flushed.slot.within.find((step) => step.word.word === 'repeat') ?? flushed.slot.step,
-                  `purge ${names} at 100 psig for 60 s into container`,
+                  `purge ${names} at ${inOwn(whole.plan, '100 psig', '700 kPa gauge')} for 60 s into container`,
                 ),
               ),
           },

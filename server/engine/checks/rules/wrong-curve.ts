@@ -33,7 +33,7 @@ export const wrongCurve = defineCheck({
       const [bound, span] = systemSpot(plan, word, 'at');
       if (bound.word?.word !== word || bound.values['at'] !== wrong || !target) continue;
       whole.reportAt(bound, span, {
-        message: `${target === plan.system.superheat ? 'Superheat' : 'Subcooling'} counts from ${right}, and ${facts.name} has ${amount('temperature-difference', facts.glide)} of glide: give the ${word} temperature by the ${right} curve.`,
+        message: `${target === plan.system.superheat ? 'Superheat' : 'Subcooling'} counts from ${right}, and ${facts.name} has ${amount(plan, 'temperature-difference', facts.glide)} of glide: give the ${word} temperature by the ${right} curve.`,
         fixes: [
           {
             title: `Write "${right}"`,
