@@ -25,6 +25,7 @@ export const checkPage = (check: Page): ManualPage => ({
     ...section('Severity', `${check.severity}${check.acceptable ? '' : '; cannot be accepted'}`),
     ...section('What it means', check.meaning),
     ...section('Why it matters', check.why),
+    ...section('Way out', check.noFix ? `By hand. ${check.noFix}` : ''),
     ...section('Wrong', exampleLines(check.wrong)),
     ...section('Right', exampleLines(check.right)),
     ...section('Source', `${check.source} (${grounds[check.ground]})`),

@@ -14,6 +14,7 @@ export function checkPage(name: string): string | undefined {
     `**${check.title}** (${check.severity})`,
     check.meaning,
     check.why,
+    ...(check.noFix ? [`The way out is by hand. ${check.noFix}`] : []),
     accept,
     `*${grounds[check.ground]}: ${check.source}*`,
   ].join('\n\n');

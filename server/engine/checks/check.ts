@@ -240,7 +240,7 @@ function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
       ...others.map((other) => ({ at: placeOf(other), message: 'and here' })),
     ];
     const fixes = (report.fixes ?? []).flatMap((way) => {
-      const edits: readonly (Edit | null)[] = way.edits(mendIn(view.plan));
+      const edits: readonly (Edit | null)[] = way.edits(mendIn(view));
       return edits.length > 0 && edits.every((edit) => edit !== null)
         ? [{ title: way.title, safe: way.safe ?? false, edits: edits as readonly Edit[] }]
         : [];

@@ -41,6 +41,11 @@ export interface Check {
   /** The gravest cannot be accepted away. */
   readonly acceptable: boolean;
   /**
+   * Why no one edit of the plan mends it, in one sentence for its page. A check either says so or offers a way out in its
+   * wrong example; a test holds it to that.
+   */
+  readonly noFix?: string;
+  /**
    * Checks whose finding is the cause of this one's: where both speak of the same parts, this one is shown as a related
    * place of theirs, so that one mistake gives one finding.
    */
@@ -97,6 +102,14 @@ export interface Mend {
   write(step: Step, from: number, to: number, text: string): readonly Edit[];
   /** Adds a clause at the end of the step's line. */
   append(step: Step, text: string): Edit | null;
+  /** Puts a step, with its block, before or after another one; nothing where either comes from a standard. */
+  move(step: Step, to: 'before' | 'after', other: Step, as?: (text: string) => string): readonly Edit[];
+  /** Puts a text in place of a stretch of any statement of the plan's file. */
+  change(bound: Bound, span: Span, text: string): Edit;
+  /** Adds lines at the end of a statement's block, which begins with them where there is none. */
+  addTo(bound: Bound, ...lines: readonly string[]): Edit;
+  /** The plan as it stands when the finding is shown, for a way out that looks at what comes before or after. */
+  readonly view: PlanView;
 }
 
 export interface Report {

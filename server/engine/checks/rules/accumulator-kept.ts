@@ -7,6 +7,8 @@ export const accumulatorKept = defineCheck({
   severity: 'warning',
   title: 'The accumulator is kept after a burnout',
   acceptable: true,
+  noFix:
+    'Another accumulator must be brought and fitted while the circuit is open, and where that falls among the steps is for the author.',
   reads: 'state',
   ground: 'practice',
   meaning: 'The job is a burnout, and the suction accumulator of the burnt machine stays in.',

@@ -9,6 +9,7 @@ export const burntCompressorKept = defineCheck({
   severity: 'warning',
   title: 'No compressor is renewed after a burnout',
   acceptable: true,
+  noFix: 'Which compressor burnt, and where its change falls among the steps, the plan does not hold.',
   reads: 'state',
   ground: 'published',
   yieldsTo: ['part-not-as-stated'],

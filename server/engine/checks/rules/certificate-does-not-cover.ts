@@ -28,6 +28,7 @@ export const certificateDoesNotCover = defineCheck({
   severity: 'error',
   title: 'No certificate of the crew covers this machine',
   acceptable: false,
+  noFix: 'Somebody who holds the certificate must come; the plan cannot give it to the crew.',
   reads: 'figure',
   ground: 'law',
   meaning:

@@ -25,6 +25,7 @@ export const chargeDoesNotFit = defineCheck({
   severity: 'warning',
   title: 'A charge does not fit what else the plan says of the machine',
   acceptable: true,
+  noFix: 'Two figures of the plan contradict each other, and only the plate or the sheet says which one is wrong.',
   reads: 'figure',
   ground: 'practice',
   meaning:

@@ -11,6 +11,8 @@ export const chargeOverCap = defineCheck({
   severity: 'error',
   title: 'A flammable charge is over the highest cap of its standard',
   acceptable: true,
+  noFix:
+    'The charge follows from the machine: another refrigerant, several circuits or a machine room is a decision of the design.',
   reads: 'figure',
   ground: 'memory',
   yieldsTo: ['charge-over-room-limit', 'charge-does-not-fit'],

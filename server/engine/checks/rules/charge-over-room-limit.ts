@@ -9,6 +9,8 @@ export const chargeOverRoomLimit = defineCheck({
   severity: 'error',
   title: 'The charge is over the limit of the smallest room',
   acceptable: false,
+  noFix:
+    'The charge and the room are as they are: a smaller charge, another room or ventilation by the code is a decision of the design.',
   reads: 'figure',
   ground: 'published',
   meaning:

@@ -27,6 +27,7 @@ export const designPressureUnlikely = defineCheck({
   severity: 'warning',
   title: 'A design pressure that no plate with this refrigerant shows',
   acceptable: true,
+  noFix: 'The figure stands on a plate, and only whoever reads that again knows it.',
   reads: 'figure',
   ground: 'practice',
   meaning:

@@ -8,6 +8,8 @@ export const evacuatedCold = defineCheck({
   severity: 'warning',
   title: 'Evacuation with tube below 35 °F',
   acceptable: true,
+  noFix:
+    "No step warms a whole circuit: heat must be brought to it, or the day waited for, and the site's line then says the new temperature.",
   reads: 'figure',
   ground: 'published',
   meaning:

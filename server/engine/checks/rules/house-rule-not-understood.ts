@@ -9,6 +9,7 @@ export const houseRuleNotUnderstood = defineCheck({
   severity: 'warning',
   title: 'A house rule speaks about something that no check can see',
   acceptable: true,
+  noFix: 'Only the shop knows what the rule was to be about.',
   reads: 'words',
   ground: 'practice',
   meaning:

@@ -12,6 +12,7 @@ export const impossibleLevel = defineCheck({
   severity: 'error',
   title: 'A pressure or a level that cannot be what is meant',
   acceptable: false,
+  noFix: 'A sign, a unit, or gauge and absolute were mixed up, and only the author knows which pressure was meant.',
   reads: 'figure',
   ground: 'practice',
   meaning:

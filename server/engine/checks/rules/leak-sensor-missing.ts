@@ -10,6 +10,8 @@ export const leakSensorMissing = defineCheck({
   severity: 'error',
   title: 'A flammable charge without a leak sensor',
   acceptable: true,
+  noFix:
+    'Whether the machine has a sensor stands in its papers; a plan that says so without looking is worse than one that does not.',
   reads: 'figure',
   ground: 'memory',
   meaning:

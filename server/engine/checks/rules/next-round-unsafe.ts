@@ -10,6 +10,7 @@ export const nextRoundUnsafe = defineCheck({
   severity: 'error',
   title: 'A further round of a repeat leads into a hazard',
   acceptable: false,
+  noFix: 'What the steps of the repeat must do otherwise the second time depends on what they are there for.',
   reads: 'state',
   ground: 'practice',
   yieldsTo: [...lookedAgain.steps, ...lookedAgain.wholes].map((each) => each.name),

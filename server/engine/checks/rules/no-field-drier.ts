@@ -9,6 +9,8 @@ export const noFieldDrier = defineCheck({
   severity: 'information',
   title: 'No filter-drier in a circuit that is opened',
   acceptable: true,
+  noFix:
+    'Where a drier stands in the circuit, and which one, the plan does not hold; where the maker fits none, accept this with his word.',
   reads: 'state',
   ground: 'practice',
   meaning:

@@ -8,6 +8,7 @@ export const notMadeForRefrigerant = defineCheck({
   severity: 'error',
   title: 'Kept equipment is not made for the new refrigerant',
   acceptable: false,
+  noFix: 'Another refrigerant or other equipment is a decision of the design, and nothing in the plan says which.',
   reads: 'figure',
   ground: 'law',
   meaning:

@@ -21,6 +21,7 @@ export const oilDoesNotReturn = defineCheck({
   severity: 'warning',
   title: 'Too slow to carry the oil up the riser',
   acceptable: true,
+  noFix: "Another pipe must be laid, or the maker's table read.",
   reads: 'figure',
   ground: 'memory',
   meaning:

@@ -17,6 +17,7 @@ export const overDesignPressure = defineCheck({
   severity: 'error',
   title: 'The new refrigerant is above the design pressure of what stays',
   acceptable: false,
+  noFix: 'Another refrigerant or other equipment is a decision of the design, and nothing in the plan says which.',
   reads: 'figure',
   ground: 'published',
   meaning:

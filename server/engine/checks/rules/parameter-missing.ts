@@ -37,6 +37,7 @@ export const parameterMissing = defineCheck({
   severity: 'error',
   title: 'The job does not state what its standard needs',
   acceptable: false,
+  noFix: "The figure is the job's own, from a plate or a sheet, and stands nowhere in the plan.",
   reads: 'words',
   ground: 'practice',
   meaning: 'The standard says `needs …`, and the plan that follows it does not say what.',

@@ -7,6 +7,8 @@ export const piercingValveLeftOn = defineCheck({
   severity: 'warning',
   title: 'A piercing valve stays on the tube',
   acceptable: true,
+  noFix:
+    'Taking it off means to cut the tube and to join it again, and where the circuit is empty and open for that is for the author.',
   reads: 'state',
   ground: 'practice',
   yieldsTo: ['joint-left-open'],

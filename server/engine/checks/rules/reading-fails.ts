@@ -16,6 +16,7 @@ export const readingFails = defineCheck({
   severity: 'warning',
   title: 'A reading in the record fails its limit',
   acceptable: false,
+  noFix: 'The reading is what it was: the step is done again until it passes, or the departure is signed.',
   reads: 'figure',
   ground: 'practice',
   meaning:

@@ -14,6 +14,7 @@ export const recordGap = defineCheck({
   severity: 'warning',
   title: 'The record leaves a step or a signature out',
   acceptable: false,
+  noFix: 'What was done, when and by whom, only the crew can say.',
   reads: 'words',
   ground: 'practice',
   meaning:

@@ -8,6 +8,7 @@ export const recordOfOtherRevision = defineCheck({
   severity: 'warning',
   title: 'The record was taken against another revision',
   acceptable: false,
+  noFix: 'Only the crew can say which sheet it had.',
   reads: 'words',
   ground: 'practice',
   meaning: 'The record names a revision of its plan that is not the one that the file holds.',

@@ -9,6 +9,7 @@ export const refrigerantFromStockOnly = defineCheck({
   severity: 'warning',
   title: 'Only equipment of old stock may still be installed with this refrigerant',
   acceptable: true,
+  noFix: 'Only the plate says when the equipment was made; accept this with what it says.',
   reads: 'figure',
   ground: 'law',
   yieldsTo: ['refrigerant-not-allowed'],

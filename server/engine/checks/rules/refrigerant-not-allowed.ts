@@ -13,6 +13,7 @@ export const refrigerantNotAllowed = defineCheck({
   severity: 'error',
   title: 'The refrigerant is no longer allowed for this on the day of the work',
   acceptable: false,
+  noFix: 'Another refrigerant changes the equipment, the oil and every pressure of the plan.',
   reads: 'figure',
   ground: 'law',
   meaning: 'On the date of the plan a rule forbids this refrigerant in new equipment, or forbids going over to it.',

@@ -9,6 +9,8 @@ export const standardNotForKind = defineCheck({
   severity: 'warning',
   title: 'The standard is not for this kind of job',
   acceptable: true,
+  noFix:
+    "Another standard brings other steps: whether one of the shop's suits, or which steps are to be added, is for the author.",
   reads: 'words',
   ground: 'practice',
   meaning: 'The standard says `applies-to …`, and the kind of the job is not among them.',

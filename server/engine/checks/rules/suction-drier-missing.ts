@@ -9,6 +9,7 @@ export const suctionDrierMissing = defineCheck({
   severity: 'warning',
   title: 'No suction drier after a burnout',
   acceptable: true,
+  noFix: 'A drier must be brought, given its place in the suction line and fitted while the circuit is open.',
   reads: 'state',
   ground: 'published',
   meaning:

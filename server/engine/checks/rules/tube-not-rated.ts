@@ -17,6 +17,7 @@ export const tubeNotRated = defineCheck({
   severity: 'error',
   title: 'A line is not rated for the side that it is on',
   acceptable: false,
+  noFix: 'The tube is as thick as it is: another line must be laid, or its wall measured.',
   reads: 'figure',
   ground: 'published',
   meaning:

@@ -21,6 +21,7 @@ export const vapourLineTooSmall = defineCheck({
   severity: 'warning',
   title: 'The suction line loses too much pressure',
   acceptable: true,
+  noFix: "Another pipe must be laid, or the maker's table read.",
   reads: 'figure',
   ground: 'memory',
   meaning:

@@ -14,6 +14,7 @@ export const warmingOverLimit = defineCheck({
   severity: 'warning',
   title: 'The warming potential is over the limit for this kind of equipment',
   acceptable: true,
+  noFix: 'Another refrigerant changes the equipment, the oil and every pressure of the plan.',
   reads: 'figure',
   ground: 'law',
   yieldsTo: ['refrigerant-not-allowed', 'refrigerant-from-stock-only'],

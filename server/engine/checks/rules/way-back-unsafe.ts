@@ -9,6 +9,7 @@ export const wayBackUnsafe = defineCheck({
   severity: 'error',
   title: 'The way back after a failed step leads into a hazard',
   acceptable: false,
+  noFix: 'Which step to go back to, and what must be put right on the way, depends on what the failed step has shown.',
   reads: 'state',
   ground: 'practice',
   yieldsTo: ['next-round-unsafe', ...[...lookedAgain.steps, ...lookedAgain.wholes].map((each) => each.name)],

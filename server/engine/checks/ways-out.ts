@@ -1,0 +1,78 @@
+import type { Part } from '../circuit/graph';
+import type { Cause } from '../circuit/state';
+import { wordSpan } from '../plan/gather';
+import type { BringItem, Plan } from '../plan/plan';
+import type { Step } from '../plan/step';
+import type { Amount } from '../plan/term';
+import type { Entry } from '../walk/walk';
+import type { WayOut } from './define';
+import { spotOf } from './stock';
+import { edits } from './support';
+
+/** Ways out that several checks offer alike. Each gives no edits where what it would touch comes from a standard. */
+
+/** New steps before one. */
+export const insertBefore = (title: string, step: Step, ...lines: readonly string[]): WayOut => ({
+  title,
+  edits: (mend) => edits(mend.insertBefore(step, ...lines)),
+});
+
+/** New steps after one. */
+export const insertAfter = (title: string, step: Step, ...lines: readonly string[]): WayOut => ({
+  title,
+  edits: (mend) => edits(mend.insertAfter(step, ...lines)),
+});
+
+/** The step comes out. */
+export const takeOut = (step: Step): WayOut => ({
+  title: 'Take the step out',
+  edits: (mend) => edits(mend.remove(step)),
+});
+
+/** Another figure, or a name, in place of what a slot of the step says; what stands around it stays. */
+export const writeIn = (step: Step, slot: string, text: string, title = `Write "${text}"`): readonly WayOut[] => {
+  const value = step.values[slot] as Partial<Amount> | undefined;
+  const { from, to } = value ?? {};
+  if (from === undefined || to === undefined || step.values !== step.bound.values) return [];
+  return [{ title, edits: (mend) => mend.write(step, from, to, text) }];
+};
+
+/** The step goes behind a later one, or before it, which is looked for among the entries that follow it. */
+export const moveDown = (
+  title: string,
+  step: Step,
+  cause: Cause,
+  to: 'before' | 'after',
+  until: (later: Entry, all: readonly Entry[]) => boolean,
+  as?: (text: string) => string,
+): WayOut => ({
+  title,
+  edits: (mend) => {
+    const { entries } = mend.view.walk;
+    const at = entries.findIndex((entry) => entry.cause === cause);
+    const other = at < 0 ? undefined : entries.slice(at + 1).find((later) => until(later, entries));
+    return other ? mend.move(step, to, other.slot.step, as) : [];
+  },
+});
+
+/** The word that says what becomes of a part. */
+export function writeStanding(plan: Plan, part: Part, standing: Part['standing']): readonly WayOut[] {
+  const bound = plan.partStatements[part.index];
+  if (!bound) return [];
+  const span = bound.spans['standing'];
+  const { to } = wordSpan(bound);
+  return [
+    {
+      title: `State ${part.name} ${standing}`,
+      edits: (mend) => [
+        span ? mend.change(bound, span, standing) : mend.change(bound, { from: to, to }, ` ${standing}`),
+      ],
+    },
+  ];
+}
+
+/** Another thing of the shop in place of what is brought. */
+export const bringInstead = (item: BringItem, name: string | undefined): readonly WayOut[] =>
+  name === undefined
+    ? []
+    : [{ title: `Bring ${name}`, edits: (mend) => [mend.change(item.bound, spotOf(item), name)] }];
