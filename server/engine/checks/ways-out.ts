@@ -3,11 +3,11 @@ import type { Cause } from '../circuit/state';
 import { wordSpan } from '../plan/gather';
 import type { BringItem, Plan } from '../plan/plan';
 import type { Step } from '../plan/step';
-import type { Amount } from '../plan/term';
+import { exactly, type Quantity, type ShowOptions } from '../quantity';
 import type { Entry } from '../walk/walk';
 import type { WayOut } from './define';
 import { spotOf } from './stock';
-import { edits } from './support';
+import { edits, shown } from './support';
 
 /** Ways out that several checks offer alike. Each gives no edits where what it would touch comes from a standard. */
 
@@ -29,13 +29,30 @@ export const takeOut = (step: Step): WayOut => ({
   edits: (mend) => edits(mend.remove(step)),
 });
 
-/** Another figure, or a name, in place of what a slot of the step says; what stands around it stays. */
-export const writeIn = (step: Step, slot: string, text: string, title = `Write "${text}"`): readonly WayOut[] => {
-  const value = step.values[slot] as Partial<Amount> | undefined;
-  const { from, to } = value ?? {};
+/** Where a value stands in its statement: of a pair such as refrigerant and mass one of the two. */
+interface Placed {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Another figure, or a name, in place of one that a step states; what stands around it stays. */
+export const writeAt = (step: Step, value: unknown, text: string, title = `Write "${text}"`): readonly WayOut[] => {
+  const { from, to } = (value ?? {}) as Partial<Placed>;
+  // A step that a departure changes reads another statement than its own.
   if (from === undefined || to === undefined || step.values !== step.bound.values) return [];
   return [{ title, edits: (mend) => mend.write(step, from, to, text) }];
 };
+
+/** A figure as a plan writes it: in the plan's own units, with no commas between thousands. */
+export const written = (
+  plan: Plan,
+  quantity: Quantity,
+  options: Omit<ShowOptions, 'system' | 'atmosphere'> = {},
+): string => shown(plan, quantity, { ...options, grouped: false });
+
+/** A pressure (Pa absolute) as a plan writes it, by the gauge. */
+export const writtenGauge = (plan: Plan, pressure: number): string =>
+  written(plan, exactly('pressure', pressure), { level: 'gauge' });
 
 /** The step goes behind a later one, or before it, which is looked for among the entries that follow it. */
 export const moveDown = (

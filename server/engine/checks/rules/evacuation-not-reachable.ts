@@ -1,12 +1,15 @@
+import type { Plan } from '../../plan/plan';
+import type { Step } from '../../plan/step';
 import type { Amount, Name } from '../../plan/term';
 import { exactly, isProblem, toQuantity } from '../../quantity';
 import { pumpUltimate } from '../../reference/evacuation';
 import { reachableLevel } from '../../takeoff/figures/reachable-level';
 import { input } from '../../takeoff/given';
-import { defineCheck } from '../define';
+import { defineCheck, type WayOut } from '../define';
 import { bringing } from '../example-stock';
 import { brought, figureOf } from '../stock';
 import { inOwn, shown, vacuum } from '../support';
+import { writeAt } from '../ways-out';
 
 /** A level that the pump and the hoses do not reach, or not in the time that the step gives. */
 export const evacuationNotReachable = defineCheck({
@@ -44,6 +47,7 @@ export const evacuationNotReachable = defineCheck({
             whole.report(entry, {
               message: `${vacuum(plan, event.level)} is lower than a usual pump reaches with nothing but a gauge on it (${pumpUltimate.source}), and no pump is stated: set a level such as ${inOwn(plan, '250 or 500 micron', '35 or 65 Pa')}, or bring a pump and hoses that reach it.`,
               slot: 'level',
+              fixes: usualLevel(plan, entry.slot.step, pumpUltimate.quantity.high),
             });
           continue;
         }
@@ -61,6 +65,7 @@ export const evacuationNotReachable = defineCheck({
           whole.report(entry, {
             message: `${pump.name} with its hoses reaches ${vacuum(plan, reaches)} at best, and the step asks for ${vacuum(plan, event.level)}: bring another pump or shorter and wider hoses, or set a level that can be reached.`,
             slot: 'level',
+            fixes: usualLevel(plan, entry.slot.step, reaches),
             related: [{ bound: pump.bound, message: 'the pump' }],
           });
           continue;
@@ -77,6 +82,13 @@ export const evacuationNotReachable = defineCheck({
     });
   },
 });
+
+/** The usual level, where the pump gets there. */
+const usualLevel = (plan: Plan, step: Step, reaches: number): readonly WayOut[] =>
+  reaches <= usual ? writeAt(step, step.values['level'], inOwn(plan, '500 micron', '65 Pa')) : [];
+
+/** 65 Pa is a little under 500 micron, Pa absolute (the level that most guides ask for, handbook 8.1). */
+const usual = 65;
 
 /** The longer end of the time that a step gives, s. */
 function quantityIn(...values: readonly unknown[]): number | null {

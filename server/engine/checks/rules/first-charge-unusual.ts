@@ -1,7 +1,10 @@
+import type { Amount } from '../../plan/term';
+import { exactly } from '../../quantity';
 import { firstChargeRange, firstChargeSource } from '../../reference/first-charge';
 import { defineCheck } from '../define';
 import { changesRefrigerant } from '../plant-facts';
 import { amount } from '../support';
+import { writeAt, written } from '../ways-out';
 
 /** Beyond the printed range by this much: the guides differ by about five points (from memory). */
 const between = 0.05;
@@ -43,6 +46,11 @@ export const firstChargeUnusual = defineCheck({
       here.report({
         message: `${amount(here.plan, 'mass', event.mass.low)} are ${Math.round(share.low * 100)} % of the old charge, and ${event.refrigerant} starts with ${Math.round(range.low * 100)} to ${Math.round(range.high * 100)} % of ${refrigerant.before}: ${amount(here.plan, 'mass', old.low * range.low)} to ${amount(here.plan, 'mass', old.high * range.high)} (${firstChargeSource}).`,
         slot: 'with',
+        fixes: writeAt(
+          here.step,
+          (here.step.values['with'] as { readonly b?: Amount } | undefined)?.b,
+          written(here.plan, exactly('mass', share.low > range.high ? old.low * range.high : old.high * range.low)),
+        ),
       });
     }
   },

@@ -1,6 +1,9 @@
+import { exactly } from '../../quantity';
 import { shotTime } from '../../reference/flush-practice';
-import { defineCheck } from '../define';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { shown } from '../support';
+import { writeAt, written } from '../ways-out';
 
 /** A flush that is too short to wet the line, or too long for one shot. */
 export const flushTimeUnusual = defineCheck({
@@ -34,6 +37,7 @@ export const flushTimeUnusual = defineCheck({
             message: `${shown(whole.plan, event.time)} is outside the usual ${shown(whole.plan, shotTime.quantity)} for one shot: ${event.time.low < low ? 'the wall is not wetted' : 'split it into shots with a purge between'}, or cite the sheet that asks for it.`,
             slot: 'time',
             root: entry.slot.step,
+            fixes: inOneShot(whole, entry, at),
           });
           continue;
         }
@@ -45,8 +49,21 @@ export const flushTimeUnusual = defineCheck({
             message: `${line} needs ${shown(whole.plan, needed)} for its solvent at the rate that the container gives, and the step allows ${shown(whole.plan, event.time)}: give it more time, or take two shots.`,
             slot: 'time',
             root: entry.slot.step,
+            fixes: inOneShot(whole, entry, at),
           });
       }
     });
   },
 });
+
+/** A usual time in which the solvent of every line of the step comes out; none where that takes more than one shot. */
+function inOneShot(whole: Whole, entry: Entry, at: number): readonly WayOut[] {
+  const { low, high } = shotTime.quantity;
+  const needed = (whole.view.takeOff.steps[at] ?? []).flatMap((figure) =>
+    figure.name === 'flush-time' && figure.quantity ? [figure.quantity.low] : [],
+  );
+  const time = Math.ceil(Math.max(low, ...needed) / 5) * 5;
+  if (time > high) return [];
+  const { step } = entry.slot;
+  return writeAt(step, step.values['time'], written(whole.plan, exactly('time', time)));
+}

@@ -2,14 +2,16 @@ import type { Part } from '../../circuit/graph';
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import { eachStep, type Step } from '../../plan/step';
+import type { Amount } from '../../plan/term';
 import type { Flow } from '../../steps/events';
 import { vocabulary } from '../../vocabulary';
 import type { Entry } from '../../walk/walk';
-import { defineCheck, type Whole } from '../define';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { type HouseRule, houseRules, isPartWord, type Need } from '../house-rules';
 import { lines, newFacts } from '../plant-facts';
 import { brought } from '../stock';
 import { gauge, shown, vacuum } from '../support';
+import { writeAt } from '../ways-out';
 
 const shop = `house-rules shop {
   revision 1
@@ -79,11 +81,19 @@ function check(whole: Whole, rule: HouseRule): void {
 }
 
 /** At a step, or at the line that puts the plan under the rules. */
-function broken(whole: Whole, rule: HouseRule, what: string, entry?: Entry, slot?: string): void {
+function broken(
+  whole: Whole,
+  rule: HouseRule,
+  what: string,
+  entry?: Entry,
+  slot?: string,
+  fixes: readonly WayOut[] = [],
+): void {
   const report = {
     severity: rule.severity,
     message: `House rule "${rule.text}": ${what}.`,
     related: [{ bound: rule.bound, file: rule.file, message: 'the rule' }],
+    fixes,
   };
   if (entry) {
     whole.report(entry, { ...report, ...(slot && { slot }), root: `${rule.text} ${entry.slot.step.text}` });
@@ -244,6 +254,7 @@ function limits(whole: Whole, rule: HouseRule, entry: Entry, done: Done): void {
           ? vacuum(whole.plan, is)
           : gauge(whole.plan, is)
         : shown(whole.plan, { kind: limit.kind, low: is, high: is });
-    broken(whole, rule, `this step has ${text}`, entry, slot);
+    const asked = (rule.bound.values[least ? 'least' : 'most'] as Amount).literal.text;
+    broken(whole, rule, `this step has ${text}`, entry, slot, writeAt(step, step.values[slot], asked));
   }
 }

@@ -8,6 +8,7 @@ import { fahrenheit } from '../../reference/table-units';
 import { defineCheck, type Here } from '../define';
 import { isDrier } from '../plant';
 import { shown } from '../support';
+import { writeAt, written } from '../ways-out';
 
 /** Tables of the drop differ by publisher; beyond half as much again a figure slipped. Common practice, no source. */
 const overTable = 1.5;
@@ -63,6 +64,7 @@ function acid(here: Here, slot: 'most' | 'severe'): void {
     message: `${shown(here.plan, limit)} is acid oil by any rule: the limit in use is ${shown(here.plan, exactly('acid-number', most))} at most, for fresh POE (${acidPolyolester.source}); state a lower one, or cite the sheet.`,
     slot,
     root: slot,
+    fixes: writeAt(here.step, here.step.values[slot], written(here.plan, exactly('acid-number', most))),
   });
 }
 
@@ -80,6 +82,7 @@ function drop(here: Here, driers: readonly Part[]): void {
       slot: 'most',
       root: part.index,
       concerns: [part.index],
+      fixes: writeAt(here.step, here.step.values['most'], written(here.plan, exactly('pressure-difference', most))),
     });
     return;
   }

@@ -2,6 +2,7 @@ import type { Name } from '../../plan/term';
 import { refrigerantNamed } from '../../properties';
 import { defineCheck } from '../define';
 import { systemSpot } from '../plant-facts';
+import { writeAt } from '../ways-out';
 
 /** The slot in which these verbs name the refrigerant that goes in or that a control is set for. */
 const slots = new Map([
@@ -9,6 +10,9 @@ const slots = new Map([
   ['adjust', 'with'],
   ['reset', 'for'],
 ]);
+
+/** The name of a refrigerant, alone or with its mass. */
+const nameIn = (value: unknown): unknown => (value as { readonly a?: Name } | undefined)?.a ?? value;
 
 /** A step that names another refrigerant than the one the system is to run on. */
 export const otherRefrigerant = defineCheck({
@@ -42,6 +46,7 @@ export const otherRefrigerant = defineCheck({
       message: `${named} is named here, and the system runs on ${after} after the work: ${slot === 'for' ? 'set the control for that' : 'only that goes in'}.`,
       slot,
       related: [{ bound, span, message: 'what the system runs on' }],
+      fixes: writeAt(here.step, nameIn(here.step.values[slot]), after),
     });
   },
 });

@@ -8,6 +8,7 @@ import { defineCheck, type Whole } from '../define';
 import { isCasing, isCompressor } from '../plant';
 import { designSource, keptEquipment, saturationDesign, sideOf, statedDesign, unfit } from '../plant-facts';
 import { authority, gauge } from '../support';
+import { writeAt, writtenGauge } from '../ways-out';
 
 /** A side that was never tested at the pressure that it will see. */
 export const testBelowDesign = defineCheck({
@@ -68,6 +69,11 @@ export const testBelowDesign = defineCheck({
         slot: 'level',
         root: at.entry.slot.step,
         related: [{ part: index, message: 'not proved at its design pressure' }],
+        fixes: writeAt(
+          at.entry.slot.step,
+          at.entry.slot.step.values['level'],
+          writtenGauge(plan, at === asked ? asked.bound : (boundOf(plan, index, at.space) ?? asked.bound)),
+        ),
       });
     }
   },

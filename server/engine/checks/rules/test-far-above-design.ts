@@ -2,6 +2,7 @@ import { overshootMost } from '../../reference/pressure-test';
 import { defineCheck } from '../define';
 import { saturationDesign, statedDesign } from '../plant-facts';
 import { authority, gauge } from '../support';
+import { writeAt, writtenGauge } from '../ways-out';
 
 /** Codes let a gas test go to 1.1 to 1.3 times the design pressure (ASME B31.5, from memory). */
 const most = 1.3;
@@ -44,6 +45,7 @@ export const testFarAboveDesign = defineCheck({
         root: here.step,
         concerns: event.spaces.flatMap((space) => space.parts),
         related: bound ? [{ bound, message: 'the design pressure' }] : [],
+        fixes: writeAt(here.step, here.step.values['level'], writtenGauge(plan, design)),
       });
     }
   },
