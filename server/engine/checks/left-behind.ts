@@ -6,6 +6,7 @@ import type { Severity } from '../finding';
 import type { Plan } from '../plan/plan';
 import { psi } from '../reference/table-units';
 import type { RelatedTo, Say } from './define';
+import { isOrAre } from './is-are';
 import { endName, heldBy, isDrier, openedBy, touched, touchedSpaces } from './plant';
 import { gauge, inOwn } from './support';
 
@@ -55,7 +56,7 @@ export function unattended(plan: Plan, plant: Plant): Left | null {
     const drier = newDrierIn(plant, first);
     return {
       message: (say) =>
-        `${say.parts(first.parts)} ${first.parts.length > 1 ? 'are' : 'is'} left open to the air at ${endName(plant.graph, opening!.end)} while nobody is there${drier === undefined ? '' : `, and ${say.part(drier)} takes up its water`}: cap every end.`,
+        `${say.parts(first.parts)} ${isOrAre(first.parts.length)} left open to the air at ${endName(plant.graph, opening!.end)} while nobody is there${drier === undefined ? '' : `, and ${say.part(drier)} takes up its water`}: cap every end.`,
       severity: 'warning',
       root: cause,
       concerns: open.flatMap((space) => space.parts),
@@ -77,7 +78,7 @@ export function unattended(plan: Plan, plant: Plant): Left | null {
     if (held.gas === 'vacuum' && space.parts.some((index) => plant.parts[index]!.decayTested === null))
       return {
         message: (say) =>
-          `${say.parts(space.parts)} ${space.parts.length > 1 ? 'are' : 'is'} left under a vacuum that no decay test has proved: break it with nitrogen, or prove it before anybody goes.`,
+          `${say.parts(space.parts)} ${isOrAre(space.parts.length)} left under a vacuum that no decay test has proved: break it with nitrogen, or prove it before anybody goes.`,
         severity: 'warning',
         root: held.since,
         concerns: space.parts,
@@ -88,7 +89,7 @@ export function unattended(plan: Plan, plant: Plant): Left | null {
     if (held.gas === 'nitrogen' && !test && held.high > plant.atmosphere + holdingCharge)
       return {
         message: (say) =>
-          `${say.parts(space.parts)} ${space.parts.length > 1 ? 'are' : 'is'} left under nitrogen at ${gauge(plan, held.high)} that is no stand test: let it down to a holding charge.`,
+          `${say.parts(space.parts)} ${isOrAre(space.parts.length)} left under nitrogen at ${gauge(plan, held.high)} that is no stand test: let it down to a holding charge.`,
         severity: 'warning',
         root: held.since,
         concerns: space.parts,

@@ -1,5 +1,6 @@
 import { hasGap } from '../../circuit/spaces';
 import { defineCheck } from '../define';
+import { isOrAre } from '../is-are';
 import { endName } from '../plant';
 
 /** A crimp, choke, cap, plug or tape for an end that is no end: its joint is made. */
@@ -36,7 +37,7 @@ export const closedOnMadeJoint = defineCheck({
     const [first] = made;
     if (!first) return;
     here.report({
-      message: `${made.map(({ end }) => endName(graph, end)).join(' and ')} ${made.length > 1 ? 'are' : 'is'} joined here, and no open end for a ${first.closure}: disconnect first, or leave this out.`,
+      message: `${made.map(({ end }) => endName(graph, end)).join(' and ')} ${isOrAre(made.length)} joined here, and no open end for a ${first.closure}: disconnect first, or leave this out.`,
       slot: 'what',
       concerns: made.map(({ part }) => part),
     });

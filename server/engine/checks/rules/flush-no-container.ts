@@ -9,7 +9,8 @@ export const flushNoContainer = defineCheck({
   acceptable: false,
   reads: 'state',
   ground: 'law',
-  meaning: 'A flush, or the purge that follows it, names no container at the outlet.',
+  meaning:
+    'A flush, or a purge while the line still holds solvent, names no container at the outlet: each purge needs one until the line is dry.',
   why: 'Solvent with oil runs over floor, roof and people; spent solvent is waste that has to be caught and kept apart from used oil.',
   source:
     '40 CFR 279.10, 261.31 on spent solvent and used oil (handbook 5.3); container at the outlet: common practice',

@@ -1,4 +1,5 @@
 import { defineCheck } from '../define';
+import { isOrAre } from '../is-are';
 import { edits } from '../support';
 
 /** A line flushed that nobody has looked over. */
@@ -29,7 +30,7 @@ export const flushUninspected = defineCheck({
     if (unseen.length === 0) return;
     here.report({
       message: (say) =>
-        `${say.parts(unseen)} ${unseen.length > 1 ? 'are' : 'is'} flushed unseen: inspect for low spots, traps and kinks first.`,
+        `${say.parts(unseen)} ${isOrAre(unseen.length)} flushed unseen: inspect for low spots, traps and kinks first.`,
       slot: 'what',
       root: unseen.join(),
       concerns: unseen,

@@ -5,6 +5,7 @@ import { firstStage, testHold } from '../../reference/pressure-test';
 import type { Entry } from '../../walk/walk';
 import { statedTime, visitOf } from '../course';
 import { defineCheck, type Whole } from '../define';
+import { isOrAre } from '../is-are';
 import { edits, shown } from '../support';
 
 type Way = 'pressure' | 'vacuum';
@@ -57,7 +58,7 @@ export const heldTooShort = defineCheck({
           : 'tells a leak or water from the settling of the gauge';
       whole.report(proof.entry, {
         message: (say) =>
-          `${say.parts(bare)} ${bare.length > 1 ? 'are' : 'is'} held for ${shown(whole.plan, exactly('time', proof.held))} only, and nothing under ${shown(whole.plan, time)} ${why}. Hold it longer, or cite the sheet.`,
+          `${say.parts(bare)} ${isOrAre(bare.length)} held for ${shown(whole.plan, exactly('time', proof.held))} only, and nothing under ${shown(whole.plan, time)} ${why}. Hold it longer, or cite the sheet.`,
         slot: 'time',
         root: proof.entry.slot.step,
         concerns: bare,

@@ -3,6 +3,7 @@ import type { Cause, Plant } from '../../circuit/state';
 import type { Severity } from '../../finding';
 import type { Event } from '../../steps/events';
 import { defineCheck, type Whole } from '../define';
+import { isOrAre } from '../is-are';
 import { listed } from '../listed';
 import { endName, openedBy, standsNow, touchedSpaces } from '../plant';
 
@@ -179,5 +180,5 @@ function list(whole: Whole, ends: readonly number[], gone: readonly number[]): s
   const names = ends.map((end) => endName(graph, end));
   const text = `${names.slice(0, 2).join(' and ')}${names.length > 2 ? ` and ${names.length - 2} more ends` : ''}`;
   const missing = gone.map((part) => graph.parts[part]!.name);
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${missing.length > 0 ? `, where ${listed(missing)} ${missing.length > 1 ? 'are' : 'is'} off,` : ''} ${names.length > 1 ? 'are' : 'is'}`;
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${missing.length > 0 ? `, where ${listed(missing)} ${isOrAre(missing.length)} off,` : ''} ${isOrAre(names.length)}`;
 }

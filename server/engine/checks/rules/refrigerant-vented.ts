@@ -1,6 +1,7 @@
 import type { Space } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
 import { defineCheck } from '../define';
+import { isOrAre } from '../is-are';
 import { aboveZero, standsNow } from '../plant';
 import { gauge, underLaw } from '../support';
 
@@ -33,7 +34,7 @@ export const refrigerantVented = defineCheck({
       const gone = missingBeside(here.after, space);
       here.report({
         message: (say) =>
-          `This lets ${contents.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, contents.high)} out of ${say.parts(space.parts)} into the air${gone.length > 0 ? `, where ${say.parts(gone)} ${gone.length > 1 ? 'are' : 'is'} not in place` : ''}: recover it first, or make up what is open${underLaw(here.plan, 'opening')}.`,
+          `This lets ${contents.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, contents.high)} out of ${say.parts(space.parts)} into the air${gone.length > 0 ? `, where ${say.parts(gone)} ${isOrAre(gone.length)} not in place` : ''}: recover it first, or make up what is open${underLaw(here.plan, 'opening')}.`,
         slot: 'what',
         concerns: [...space.parts, ...gone],
         related: contents.since ? [{ cause: contents.since, message: 'it holds this since here' }] : [],

@@ -2,6 +2,7 @@ import type { Part } from '../../circuit/graph';
 import { neighbours } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
 import { defineCheck } from '../define';
+import { isOrAre } from '../is-are';
 import { isCharged, isCompressor, standsNow } from '../plant';
 
 /** A part that no machine works without is stated removed for good, and the tubes beside it are joined and charged. */
@@ -35,7 +36,7 @@ export const removedAndNeeded = defineCheck({
       if (part.ends.some((end) => runFrom(last, end).some((other) => takesPlace(other, part)))) continue;
       const names = sides.map(([end]) => last.graph.parts[last.graph.ends[end!]!.part]!.name);
       whole.reportPart(part.index, {
-        message: `${part.name} is stated removed, and ${names.join(' and ')} ${names.length > 1 ? 'are' : 'is'} joined and charged over the gap with no other ${role} there: state it new where a new one takes its place, or say what stands there.`,
+        message: `${part.name} is stated removed, and ${names.join(' and ')} ${isOrAre(names.length)} joined and charged over the gap with no other ${role} there: state it new where a new one takes its place, or say what stands there.`,
         concerns: [part.index],
       });
     }

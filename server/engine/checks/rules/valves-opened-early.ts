@@ -1,6 +1,7 @@
 import { spacesOf } from '../../circuit/spaces';
 import { factsOf, isFlammable } from '../../reference/refrigerant-facts';
 import { defineCheck } from '../define';
+import { isOrAre } from '../is-are';
 import { heldBy } from '../plant';
 import { besides } from './decay-test-missing';
 
@@ -40,7 +41,7 @@ export const valvesOpenedEarly = defineCheck({
         const burns = facts?.safetyClass ? isFlammable(facts.safetyClass) : false;
         here.report({
           message: (say) =>
-            `The unit's charge goes into ${say.parts(space.parts)}, which ${open ? `${space.parts.length > 1 ? 'are' : 'is'} open to the air` : `still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.gas} since ${say.step(held.since)}`}: test, evacuate and decay-test the lines first.`,
+            `The unit's charge goes into ${say.parts(space.parts)}, which ${open ? `${isOrAre(space.parts.length)} open to the air` : `still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.gas} since ${say.step(held.since)}`}: test, evacuate and decay-test the lines first.`,
           slot: 'what',
           severity: open || burns || held.gas === 'nitrogen' ? 'error' : 'warning',
           root: here.step,

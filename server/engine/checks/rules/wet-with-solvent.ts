@@ -1,5 +1,6 @@
 import { defineCheck } from '../define';
 import { dryings } from '../drying';
+import { isOrAre } from '../is-are';
 import { edits, inOwn } from '../support';
 
 /** A line closed, tested, pumped on or brazed with its solvent still in it. */
@@ -34,7 +35,7 @@ export const wetWithSolvent = defineCheck({
       const names = lines.map((each) => whole.plan.graph.parts[each.line]!.name).join(', ');
       whole.report(closed, {
         message: (say) =>
-          `${say.parts(lines.map((each) => each.line))} ${lines.length > 1 ? 'are' : 'is'} ${drying.torch ? 'brazed' : 'closed'} still wet with the solvent of ${say.step(flushed.cause)}: no final purge has driven it out.`,
+          `${say.parts(lines.map((each) => each.line))} ${isOrAre(lines.length)} ${drying.torch ? 'brazed' : 'closed'} still wet with the solvent of ${say.step(flushed.cause)}: no final purge has driven it out.`,
         slot: 'what',
         severity: drying.torch ? 'error' : 'warning',
         root: flushed.slot.step,
