@@ -1,6 +1,7 @@
 import { hasGap } from '../../circuit/spaces';
 import type { Flow } from '../../steps/events';
 import { defineCheck, type Here } from '../define';
+import { listed } from '../listed';
 import { endName } from '../plant';
 
 /** Solvent or nitrogen let into a line from which nothing gets out. */
@@ -32,19 +33,22 @@ export const flushNoOutlet = defineCheck({
   step(here) {
     const plant = here.before;
     const { graph } = plant;
+    const joined: Flow[] = [];
     for (const flow of here.events('flows')) {
       const part = graph.parts[flow.line]!;
       const free = part.ends.every((end) => {
         const { joint } = graph.ends[end]!;
         return joint < 0 || hasGap(plant, joint);
       });
-      // Nitrogen may go in and out further along, where the line hangs among others: one opening or port for either.
+      // Nitrogen may go in and out further along, where the line hangs among others: one opening or port for either. What
+      // is joined at both ends is blown through by nobody.
       const port = flow.reached.some((index) => index !== flow.line && graph.parts[index]!.kind.port);
       const ways = flow.outlets.length + (flow.inletOpen || port ? 1 : 0);
-      if (ways > 1 && (flow.inletOpen || !free)) continue;
+      const own = flow.inletOpen || flow.outlets.some(({ chain }) => chain.length === 1);
+      if (ways > 1 && own && (flow.inletOpen || !free)) continue;
       if (!free) {
         // Solvent in a line that is still joined has a check of its own.
-        if (flow.medium === 'nitrogen') sayJoined(here, flow);
+        if (flow.medium === 'nitrogen') joined.push(flow);
         continue;
       }
       const shut = part.ends.filter((end) => plant.ends[end]!.closure?.opening === null);
@@ -60,26 +64,29 @@ export const flushNoOutlet = defineCheck({
         related: shut.map((end) => ({ cause: plant.ends[end]!.closure!.by, message: 'it was shut here' })),
       });
     }
+    sayJoined(here, joined);
   },
 });
 
-/** Nitrogen for a line that hangs in the circuit: it gets in nowhere, or out nowhere. */
-function sayJoined(here: Here, flow: Flow): void {
-  const { graph } = here.before;
-  const joined = graph.parts[flow.line]!.ends.filter((end) => {
-    const { joint } = graph.ends[end]!;
-    return joint >= 0 && !hasGap(here.before, joint);
-  });
+/** Nitrogen for lines that hang in the circuit: it gets in nowhere, or out nowhere. */
+function sayJoined(here: Here, flows: readonly Flow[]): void {
+  if (flows.length === 0) return;
+  const { graph, parts } = here.before;
+  const joined = flows.flatMap((flow) =>
+    graph.parts[flow.line]!.ends.filter((end) => {
+      const { joint } = graph.ends[end]!;
+      return joint >= 0 && !hasGap(here.before, joint);
+    }),
+  );
+  const lines = flows.map((flow) => flow.line);
+  const set = new Set(joined.flatMap((end) => parts[graph.ends[end]!.part]!.setBy ?? []));
   here.report({
     message: (say) =>
-      `${say.part(flow.line)} is joined at ${joined.map((end) => endName(graph, end)).join(' and ')}, so that nothing can be blown through it here: do it while both ends are open.`,
+      `${say.parts(lines)} ${lines.length > 1 ? 'are' : 'is'} joined ${lines.length > 1 ? 'to what stands beside them' : `at ${listed(joined.map((end) => endName(graph, end)))}`}, so that nothing can be blown through ${lines.length > 1 ? 'them' : 'it'} here: do it while both ends are open.`,
     slot: 'what',
     severity: 'warning',
-    root: `${flow.line}`,
-    concerns: [flow.line],
-    related: joined.flatMap((end) => {
-      const by = here.before.parts[graph.ends[end]!.part]!.setBy;
-      return by ? [{ cause: by, message: 'it was set here' }] : [];
-    }),
+    root: `${lines}`,
+    concerns: lines,
+    related: [...set].map((by) => ({ cause: by, message: 'it was set here' })),
   });
 }
