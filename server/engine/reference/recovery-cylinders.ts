@@ -18,14 +18,14 @@ export const waterDensity77 = 997.05;
 /** Water at 60 °F, kg/m3: a collar stamps the water that the cylinder holds at that temperature. */
 export const waterDensityStamp = 999.0;
 
-/** Liquid must not fill a cylinder at any temperature up to 131 °F (49 CFR 173.304(b), from memory). */
+/** Liquid must not fill a cylinder at any temperature up to and including 131 °F (49 CFR 173.304(b)). */
 export const hottestCylinder = fahrenheit(131);
 export const liquidFullRule: Fact = fact(
   'share',
   1,
   1,
   '49 CFR 173.304(b): not liquid-full at any temperature up to 131 degF',
-  'memory',
+  'published',
 );
 /** Our own margin under it: recovered liquid holds oil, which expands differently. */
 export const liquidFillMost: Fact = fact(
@@ -35,13 +35,13 @@ export const liquidFillMost: Fact = fact(
   'liquid at most 95 % of the cylinder at 131 degF: a margin under 49 CFR 173.304(b)',
   'practice',
 );
-/** Pressure at 131 °F at most 5/4 of the marked service pressure (49 CFR 173.301a(c), from memory). */
+/** Pressure at 131 °F at most 5/4 of the marked service pressure (49 CFR 173.301a(d)). */
 export const pressureShare: Fact = fact(
   'share',
   1.25,
   1.25,
-  '49 CFR 173.301a(c): pressure at 131 degF at most 5/4 of the service pressure',
-  'memory',
+  '49 CFR 173.301a(d): pressure at 131 degF at most 5/4 of the service pressure',
+  'published',
 );
 /** Burnt or oily gas: many shops take another tenth off. */
 export const oilyDerate: Fact = fact(

@@ -13,7 +13,7 @@ export const cylinderServicePressure = relation({
   formula: 'service pressure (gauge) = bubble pressure at 131 °F (gauge) / 1.25',
   validity: 'welded cylinders of liquefied gas',
   sources: [pressureShare.source],
-  confidence: 'memory',
+  confidence: 'published',
   assumptions: ['marked by gauge against the standard atmosphere; given here as a gauge on site reads it'],
   examples: [
     {
