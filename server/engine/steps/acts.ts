@@ -174,6 +174,14 @@ export function putIn(act: Act, indexes: readonly number[]): void {
   if (fresh.length > 0) act.emit({ type: 'mounts', parts: fresh });
 }
 
+/** Lets out what stands in a part at a plug of its own; of one that is open anyway nothing is to be feared. */
+export function letOut(act: Act, index: number): void {
+  for (const space of spaces(act.draft.now())) {
+    if (space.openings.length > 0 || !space.parts.includes(index)) continue;
+    act.emit({ type: 'drains', part: index, held: heldIn(act, space), space });
+  }
+}
+
 /** Opens a part to the air and shuts it again within one step: a core changed, a valve's inside renewed. */
 export function breach(act: Act, index: number, how: 'undone' | 'taken off'): void {
   const { draft } = act;

@@ -15,6 +15,8 @@ export type Event =
       readonly space: Space;
       readonly how: 'undone' | 'cut' | 'taken off' | 'pierced';
     }
+  /** What stands in a closed part is let out at a plug or a drain valve of its own. */
+  | { readonly type: 'drains'; readonly part: number; readonly held: Contents; readonly space: Space }
   | {
       readonly type: 'joins';
       readonly part: number;

@@ -15,7 +15,7 @@ export const openUnderPressure = defineCheck({
   ground: 'law',
   yieldsTo: ['section-not-recovered', 'recovery-too-shallow'],
   meaning:
-    'At this step a joint is undone, a part cut out or taken off, while it, or what is not shut off from it, holds refrigerant above atmospheric pressure, or nitrogen under pressure.',
+    'At this step a joint is undone, a part cut out, taken off or drained, while it, or what is not shut off from it, holds refrigerant above atmospheric pressure, or nitrogen under pressure.',
   why: 'Escaping liquid burns skin and eyes, a hose or a part may fly, and letting refrigerant go is against the law.',
   source: '40 CFR 82.154 and 82.156 (handbook 2.1, 2.2); 29 CFR 1910.147 for the energy',
   wrong: {
@@ -27,15 +27,15 @@ export const openUnderPressure = defineCheck({
   },
   right: { base: 'split' },
   step(here) {
-    for (const event of here.events('opens')) {
+    const opened = here.events('opens').filter((event) => event.how !== 'pierced');
+    for (const event of [...opened, ...here.events('drains')]) {
       const { held, space } = event;
-      if (event.how === 'pierced') continue;
       const charged = held.gas === 'refrigerant' && aboveZero(here.before, held);
       if (!charged && !underPressure(here.before, held)) continue;
       const what = held.gas === 'refrigerant' ? (held.refrigerant ?? 'refrigerant') : held.gas;
       here.report({
         message: (say) =>
-          `This opens ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${charged ? 'recover it' : 'let it down'} first${charged ? underLaw(here.plan, 'opening') : ''}.`,
+          `This ${event.type === 'drains' ? 'drains' : 'opens'} ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${charged ? 'recover it' : 'let it down'} first${charged ? underLaw(here.plan, 'opening') : ''}.`,
         slot: 'what',
         root: held.since ?? here.before.graph,
         concerns: space.parts,

@@ -1,6 +1,7 @@
 import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
+import { letOut } from '../acts';
 import { verb } from '../verb';
 
 /** Empties what stands in a trap or a low spot. */
@@ -15,7 +16,10 @@ export const drain = verb({
   meaning: 'Lets out what stands in a trap, a low spot or a vessel.',
   example: 'drain suction-line at trap',
   perform(values, act) {
-    for (const index of act.parts(values.what)) act.draft.setPart(index, { drained: act.cause });
+    for (const index of act.parts(values.what)) {
+      if (act.draft.part(index).mounted !== 'none') letOut(act, index);
+      act.draft.setPart(index, { drained: act.cause });
+    }
   },
   say: (values, speech) => ({
     sentence: `Drain ${speech.parts(values.what)}${values.at ? ` at the ${values.at}` : ''}`,
