@@ -1,12 +1,15 @@
+import { textOf } from '../../../grammar/print';
 import type { Part } from '../circuit/graph';
 import type { Cause } from '../circuit/state';
+import { child } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { BringItem, Plan } from '../plan/plan';
+import type { Declaration } from '../plan/scope';
 import type { Step } from '../plan/step';
 import { exactly, type Quantity, type ShowOptions } from '../quantity';
 import type { Entry } from '../walk/walk';
 import type { WayOut } from './define';
-import { spotOf } from './stock';
+import { figureOf, spotOf } from './stock';
 import { edits, shown } from './support';
 
 /** Ways out that several checks offer alike. Each gives no edits where what it would touch comes from a standard. */
@@ -42,6 +45,12 @@ export const writeAt = (step: Step, value: unknown, text: string, title = `Write
   if (from === undefined || to === undefined || step.values !== step.bound.values) return [];
   return [{ title, edits: (mend) => mend.write(step, from, to, text) }];
 };
+
+/** What a slot of a step says, as it is written. */
+export function said(step: Step, slot: string): string {
+  const span = step.spans[slot];
+  return span ? textOf(step.bound.item).slice(span.from, span.to) : '';
+}
 
 /** A figure as a plan writes it: in the plan's own units, with no commas between thousands. */
 export const written = (
@@ -93,3 +102,65 @@ export const bringInstead = (item: BringItem, name: string | undefined): readonl
   name === undefined
     ? []
     : [{ title: `Bring ${name}`, edits: (mend) => [mend.change(item.bound, spotOf(item), name)] }];
+
+/** The first thing of the shop's files, of a kind, that serves. */
+export const shopHas = (plan: Plan, kind: string, serves: (each: Declaration) => boolean): string | undefined =>
+  plan.scope.of(kind).find(serves)?.name;
+
+/** Whether another cylinder holds as much and bears as much as the one that is brought. */
+export const replaces = (plan: Plan, item: BringItem, other: Declaration): boolean =>
+  (
+    [
+      ['water-capacity', 'mass'],
+      ['service-pressure', 'pressure'],
+    ] as const
+  ).every(([word, slot]) => {
+    const [was, is] = [item.declaration, other].map((each) => figureOf(plan, each, word, slot)?.low ?? 0);
+    return is! >= was!;
+  });
+
+/** More of what is brought: the number before its name. */
+export const bringMore = (item: BringItem, number: number): readonly WayOut[] => {
+  const { number: span } = item.bound.spans;
+  const at = spotOf(item).from;
+  return [
+    {
+      title: `Bring ${number} x ${item.name}`,
+      edits: (mend) => [
+        span
+          ? mend.change(item.bound, span, String(number))
+          : mend.change(item.bound, { from: at, to: at }, `${number} x `),
+      ],
+    },
+  ];
+};
+
+/** One more line on the list of what is brought. */
+export function bringToo(plan: Plan, line: string | null): readonly WayOut[] {
+  const bring = child(plan.declaration.bound.block, 'bring');
+  return line !== null && bring ? [{ title: `Bring it: ${line}`, edits: (mend) => [mend.addTo(bring, line)] }] : [];
+}
+
+/** The steps that let solvent, or any gas, out in the work space where a hose would lead it outdoors. */
+export const lettingOut = (entries: readonly Entry[], medium: 'solvent' | 'any'): readonly Entry[] =>
+  entries.filter((entry) =>
+    entry.events.some(
+      (event) =>
+        (event.type === 'flows' && !event.outdoors && (medium === 'any' || event.medium === medium)) ||
+        (medium === 'any' && event.type === 'lets-down' && !event.outdoors),
+    ),
+  );
+
+/** What comes out at these steps is led outdoors. */
+export function leadOutdoors(entries: readonly Entry[]): readonly WayOut[] {
+  const steps = [...new Set(entries.map((entry) => entry.slot.step))];
+  return [
+    {
+      title: steps.length > 1 ? 'Lead every outlet outdoors' : 'Lead the outlet outdoors',
+      edits: (mend) => {
+        const all = steps.map((step) => mend.append(step, ' outdoors'));
+        return all.includes(null) ? [] : edits(...all);
+      },
+    },
+  ];
+}

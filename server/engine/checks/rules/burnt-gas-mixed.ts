@@ -3,6 +3,7 @@ import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { cylinderFor } from '../stock';
+import { bringMore } from '../ways-out';
 
 /** Gas of a burnout, and gas that is still good, in one cylinder. */
 export const burntGasMixed = defineCheck({
@@ -49,6 +50,7 @@ export const burntGasMixed = defineCheck({
             message: (say) =>
               `${item.label ?? item.name} holds burnt gas since ${say.step(before.cause)}: recover the rest into another cylinder.`,
             slot: 'into',
+            fixes: bringMore(item, 2),
             related: [{ cause: before.cause, message: 'burnt gas goes in here' }],
           });
       }

@@ -1,6 +1,7 @@
-import { oxygenLeast } from '../../reference/nitrogen-practice';
-import { defineCheck } from '../define';
+import { oxygenInAir, oxygenLeast } from '../../reference/nitrogen-practice';
+import { defineCheck, type Whole } from '../define';
 import { authority, shown } from '../support';
+import { leadOutdoors, lettingOut } from '../ways-out';
 
 /** Gas let go in the work space takes the place of its air. */
 export const oxygenFalls = defineCheck({
@@ -17,11 +18,11 @@ export const oxygenFalls = defineCheck({
   wrong: {
     base: 'split',
     instead: [
-      ['work-space yard open-air', 'work-space closet 60 ft3'],
+      ['work-space yard open-air', 'work-space closet 240 ft3'],
       ['release nitrogen outdoors', 'release nitrogen'],
       [
-        '  blow-out each kept line at 50 psig for 30 s into container',
-        '  blow-out each kept line at 50 psig for 30 s into container # <- here',
+        'purge each kept line at 50 psig for 15 s into container',
+        'purge each kept line at 50 psig for 15 s into container # <- here',
       ],
     ],
   },
@@ -33,7 +34,23 @@ export const oxygenFalls = defineCheck({
     if (!below || !figure?.quantity || !room) return;
     whole.report(below, {
       message: `The gas that is let go down to here leaves ${shown(whole.plan, figure.quantity)} of oxygen in the ${room.where} (${oxygenLeast.source}): lead the outlets outdoors, or ventilate and say so in the site's line; ${authority}.`,
+      fixes: enoughStays(whole) ? leadOutdoors(lettingOut(whole.entries, 'any')) : [],
       related: [{ bound: room.bound, message: 'the work space' }],
     });
   },
 });
+
+/** Whether what cannot be led outdoors, as the nitrogen of brazing, leaves enough oxygen by itself. */
+function enoughStays({ entries, view }: Whole): boolean {
+  const led = new Set(lettingOut(entries, 'any'));
+  const fresh = oxygenInAir.quantity.low;
+  let before = fresh;
+  let share = fresh;
+  for (const entry of entries) {
+    const after = view.takeOff.oxygen.after.get(entry)?.quantity?.low;
+    if (after === undefined) continue;
+    if (!led.has(entry)) share *= Math.min(1, after / before);
+    before = after;
+  }
+  return share >= oxygenLeast.quantity.low;
+}

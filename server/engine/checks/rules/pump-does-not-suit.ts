@@ -2,6 +2,7 @@ import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { burns, newFacts, oldFacts } from '../plant-facts';
 import { brought, listOf, spotOf } from '../stock';
+import { bringInstead, shopHas } from '../ways-out';
 
 /** A vacuum pump that is not made for a gas that burns. */
 export const pumpDoesNotSuit = defineCheck({
@@ -32,6 +33,10 @@ export const pumpDoesNotSuit = defineCheck({
     if (pump)
       whole.reportAt(pump.bound, spotOf(pump), {
         message: `${pump.name} is made for ${listOf(pump.declaration, 'suits', 'classes')!.join(', ')}, and ${facts.name} is ${facts.safetyClass}: bring a pump that is made for it.`,
+        fixes: bringInstead(
+          pump,
+          shopHas(plan, 'pump', (each) => listOf(each, 'suits', 'classes')?.includes(facts.safetyClass!) ?? false),
+        ),
       });
   },
 });

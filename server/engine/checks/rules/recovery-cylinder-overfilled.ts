@@ -9,6 +9,7 @@ import { defineCheck, type Whole } from '../define';
 import { bringing } from '../example-stock';
 import { cylinderFor, figureOf, houseLimit } from '../stock';
 import { amount } from '../support';
+import { bringMore } from '../ways-out';
 
 /** More gas than the cylinder may hold. */
 export const recoveryCylinderOverfilled = defineCheck({
@@ -66,6 +67,7 @@ export const recoveryCylinderOverfilled = defineCheck({
     whole.report(entry, {
       message: `${amount(plan, 'mass', charge)} of ${refrigerant} come out here, and ${item.number > 1 ? `${item.number} x ` : ''}${item.label ?? item.name} ${held > 0 ? `with ${amount(plan, 'mass', held)} in it ` : ''}may take ${amount(plan, 'mass', Math.max(0, room))}${house ? ` by the house limit of ${amount(plan, 'share', house.quantity.high)}` : ''}: bring more or larger cylinders.`,
       slot: 'into',
+      fixes: bringMore(item, Math.ceil((charge + held) / each)),
       related: [
         { bound: item.bound, message: 'what is brought' },
         ...(house ? [{ bound: house.bound, file: house.file, message: 'the house limit' }] : []),

@@ -1,8 +1,11 @@
+import type { BringItem } from '../../plan/plan';
+import type { Declaration } from '../../plan/scope';
 import { retestYears } from '../../reference/recovery-cylinders';
-import { defineCheck } from '../define';
+import { defineCheck, type Whole } from '../define';
 import { bringing } from '../example-stock';
 import { brought, isPast, spotOf, statementOf } from '../stock';
 import { underLaw } from '../support';
+import { bringInstead, replaces, shopHas } from '../ways-out';
 
 /** A recovery cylinder whose pressure test has run out. */
 export const recoveryCylinderPastRetest = defineCheck({
@@ -28,8 +31,18 @@ export const recoveryCylinderPastRetest = defineCheck({
       if (!retest || !isPast(month, whole.plan.day)) continue;
       whole.reportAt(item.bound, spotOf(item), {
         message: `${item.name} was to be retested by ${month}, and the work is on ${whole.plan.day}: bring one whose test is good${underLaw(whole.plan, 'cylinder')}.`,
+        fixes: bringInstead(
+          item,
+          shopHas(whole.plan, 'recovery-cylinder', (each) => isGood(whole, item, each)),
+        ),
         related: item.declaration ? [{ bound: retest, file: item.declaration.file, message: 'its collar' }] : [],
       });
     }
   },
 });
+
+/** Whether a cylinder is good on the day, holds as much and bears as much as another. */
+const isGood = ({ plan }: Whole, item: BringItem, other: Declaration): boolean => {
+  const month = statementOf(other, 'retest-by')?.values['month'] as string | undefined;
+  return month !== undefined && !isPast(month, plan.day) && replaces(plan, item, other);
+};

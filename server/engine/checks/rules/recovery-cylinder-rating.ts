@@ -1,10 +1,13 @@
+import type { Plan } from '../../plan/plan';
+import type { Declaration } from '../../plan/scope';
 import { highPressureOnly } from '../../reference/recovery-cylinders';
 import { cylinderServicePressure } from '../../takeoff/figures/cylinder-service-pressure';
 import { named } from '../../takeoff/given';
 import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
-import { cylinderFor, figureOf, spotOf } from '../stock';
+import { cylinderFor, figureOf, isPast, spotOf, statementOf } from '../stock';
 import { gauge, underLaw } from '../support';
+import { bringInstead, replaces, shopHas } from '../ways-out';
 
 /** A cylinder that is not rated for the pressure of what goes in. */
 export const recoveryCylinderRating = defineCheck({
@@ -45,6 +48,12 @@ export const recoveryCylinderRating = defineCheck({
             message: (say) =>
               `${item.label ?? item.name} is rated ${gauge(plan, rated)}, and ${refrigerant}, which ${say.step(entry.cause)} puts in, asks for ${needed === undefined ? 'a high-pressure cylinder' : gauge(plan, needed)}: bring one that is${underLaw(plan, 'cylinder')}.`,
             root: item,
+            fixes: never
+              ? []
+              : bringInstead(
+                  item,
+                  shopHas(plan, 'recovery-cylinder', (each) => bears(plan, each, needed) && replaces(plan, item, each)),
+                ),
             related: [{ cause: entry.cause, message: 'goes in here' }],
           });
         }
@@ -52,3 +61,9 @@ export const recoveryCylinderRating = defineCheck({
     }
   },
 });
+
+/** Whether a cylinder is stamped for a pressure and its test is good on the day. */
+const bears = (plan: Plan, cylinder: Declaration, needed: number | undefined): boolean =>
+  needed !== undefined &&
+  (figureOf(plan, cylinder, 'service-pressure', 'pressure')?.low ?? 0) >= needed &&
+  !isPast(statementOf(cylinder, 'retest-by')?.values['month'] as string | undefined, plan.day);

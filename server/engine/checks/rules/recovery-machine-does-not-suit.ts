@@ -1,8 +1,10 @@
 import { isRefrigerant } from '../../plan/refrigerants';
-import { defineCheck } from '../define';
+import type { Declaration } from '../../plan/scope';
+import { defineCheck, type Whole } from '../define';
 import { bringing } from '../example-stock';
 import { brought, listOf, spotOf, statementOf } from '../stock';
 import { underLaw } from '../support';
+import { bringInstead, shopHas } from '../ways-out';
 
 /** Gas is recovered with a machine that is not certified for it. */
 export const recoveryMachineDoesNotSuit = defineCheck({
@@ -44,6 +46,10 @@ export const recoveryMachineDoesNotSuit = defineCheck({
             message: (say) =>
               `${machine.name} does not list ${refrigerant}, which ${say.step(entry.cause)} recovers: bring a machine that is certified for it${underLaw(plan, 'machine')}.`,
             root: refrigerant,
+            fixes: bringInstead(
+              machine,
+              shopHas(plan, 'recovery-machine', (each) => suitsAll(whole, each)),
+            ),
             related: [
               { cause: entry.cause, message: `${refrigerant} is recovered here` },
               ...(suits && machine.declaration
@@ -56,3 +62,15 @@ export const recoveryMachineDoesNotSuit = defineCheck({
     }
   },
 });
+
+/** Whether a machine lists every refrigerant that the steps recover. */
+const suitsAll = (whole: Whole, machine: Declaration): boolean => {
+  const suits = listOf(machine, 'suits', 'refrigerants');
+  return whole.entries.every((entry) =>
+    entry.events.every(
+      (event) =>
+        event.type !== 'recovers' ||
+        event.held.every(({ refrigerant }) => refrigerant === null || suits?.includes(refrigerant)),
+    ),
+  );
+};

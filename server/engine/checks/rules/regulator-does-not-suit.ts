@@ -2,9 +2,11 @@ import { wordSpan } from '../../plan/gather';
 import type { Amount } from '../../plan/term';
 import { isProblem, type Quantity, toQuantity } from '../../quantity';
 import { weakest } from '../../takeoff/ratings';
+import type { Entry } from '../../walk/walk';
 import { statement } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { gauge } from '../support';
+import { bringToo, shopHas } from '../ways-out';
 
 /** Nitrogen with no regulator, or with a relief that cannot be set between the test and the weakest part. */
 export const regulatorDoesNotSuit = defineCheck({
@@ -36,6 +38,7 @@ export const regulatorDoesNotSuit = defineCheck({
     if (regulators.length === 0) {
       whole.reportAt(bring, wordSpan(bring), {
         message: 'Nitrogen is brought and no regulator: a full bottle bursts whatever it is joined to.',
+        fixes: bringToo(whole.plan, serving(whole, uses)),
       });
       return;
     }
@@ -61,6 +64,25 @@ export const regulatorDoesNotSuit = defineCheck({
     }
   },
 });
+
+/** A regulator of the shop that is good for every test, as a line of the list. */
+function serving(whole: Whole, uses: readonly Entry[]): string | null {
+  const name = shopHas(whole.plan, 'regulator', (each) => {
+    const limits = limitsOf(whole, each.bound.block);
+    return uses.every((entry) =>
+      entry.events.every(
+        (event) =>
+          event.type !== 'pressurises' ||
+          event.purpose !== 'test' ||
+          event.spaces.every(
+            (space) =>
+              fault(whole, limits, event.level, weakest(whole.plan, entry.before, space.parts)?.limit ?? null) === null,
+          ),
+      ),
+    );
+  });
+  return name === undefined ? null : `regulator ${name}`;
+}
 
 interface Limits {
   readonly outlet: number | null;

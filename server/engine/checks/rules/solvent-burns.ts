@@ -1,5 +1,6 @@
 import { defineCheck } from '../define';
 import { statementOf } from '../stock';
+import { leadOutdoors, lettingOut } from '../ways-out';
 import { reportSolvent, solventsUsed } from './solvent-does-not-suit';
 
 /** A flammable solvent where its vapour gathers. */
@@ -34,6 +35,7 @@ export const solventBurns = defineCheck({
           whole,
           entry,
           `${solvent.name} burns, and it comes out in the ${space.where}: lead the outlet outdoors, keep flames out and air moving, or take a solvent that does not burn.`,
+          leadOutdoors(lettingOut(whole.entries, 'solvent')),
         );
     }
   },

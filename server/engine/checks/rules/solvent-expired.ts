@@ -1,6 +1,6 @@
 import { defineCheck } from '../define';
 import { isPast, statementOf } from '../stock';
-import { reportSolvent, solventsUsed } from './solvent-does-not-suit';
+import { reportSolvent, secondSolvent, solventsUsed } from './solvent-does-not-suit';
 
 /** A solvent past its date. */
 export const solventExpired = defineCheck({
@@ -15,6 +15,7 @@ export const solventExpired = defineCheck({
   source: 'the data sheet of the solvent, as the shop declares it',
   wrong: {
     base: 'split',
+    file: secondSolvent,
     instead: [
       ['boils 100 degF', 'boils 100 degF\n  use-by 2027-03'],
       ['  solvent shop-flush\n', '  solvent shop-flush # <- here\n'],

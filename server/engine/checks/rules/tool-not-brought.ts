@@ -1,9 +1,11 @@
 import type { BringItem } from '../../plan/plan';
 import type { Entry } from '../../walk/walk';
 import { has } from '../course';
-import { defineCheck } from '../define';
+import { defineCheck, type Whole } from '../define';
 import { bringing } from '../example-stock';
-import { burns, newFacts } from '../plant-facts';
+import { burns, newFacts, oldFacts } from '../plant-facts';
+import { listOf } from '../stock';
+import { bringToo, shopHas } from '../ways-out';
 
 /** What steps do that nobody does without a tool, and the words under which such a tool is brought. */
 const needs: readonly {
@@ -11,18 +13,22 @@ const needs: readonly {
   readonly why: string;
   brings(items: readonly BringItem[]): boolean;
   asks(entry: Entry): boolean;
+  /** One of the shop's that serves, as a line of the list. */
+  of(whole: Whole): string | null;
 }[] = [
   {
     what: 'a recovery machine',
     why: 'refrigerant is recovered here',
     brings: (items) => items.some((item) => item.word === 'recovery-machine'),
     asks: (entry) => entry.events.some((event) => event.type === 'recovers' && event.spaces.length > 0),
+    of: machineFor,
   },
   {
     what: 'a vacuum pump',
     why: 'the circuit is evacuated here',
     brings: (items) => items.some((item) => item.word === 'pump'),
     asks: (entry) => has(entry, 'evacuates'),
+    of: pumpFor,
   },
 ];
 
@@ -62,6 +68,7 @@ export const toolNotBrought = defineCheck({
           message: `The plan states what it brings and ${need.what} is not in it, though ${need.why}.`,
           slot: 'what',
           root: need.what,
+          fixes: bringToo(whole.plan, need.of(whole)),
         });
     }
     const facts = newFacts(whole.plan);
@@ -71,9 +78,32 @@ export const toolNotBrought = defineCheck({
         message: `${facts?.name} burns (${facts?.safetyClass}), and no leak detector for that class is on the list of what is brought.`,
         slot: 'what',
         root: 'detector',
+        fixes: bringToo(whole.plan, `leak-detector ${facts?.safetyClass}`),
       });
   },
 });
 
 const isTool = (item: BringItem): boolean =>
   item.word === 'recovery-machine' || item.word === 'pump' || item.word === 'leak-detector';
+
+function machineFor({ plan, entries }: Whole): string | null {
+  const gases = entries.flatMap((entry) =>
+    entry.events.flatMap((event) =>
+      event.type === 'recovers' ? event.held.flatMap((each) => each.refrigerant ?? []) : [],
+    ),
+  );
+  const name = shopHas(plan, 'recovery-machine', (each) => {
+    const suits = listOf(each, 'suits', 'refrigerants');
+    return gases.every((gas) => suits?.includes(gas));
+  });
+  return name === undefined ? null : `recovery-machine ${name}`;
+}
+
+function pumpFor({ plan }: Whole): string | null {
+  const classes = [newFacts(plan), oldFacts(plan)].filter((each) => burns(each) > 0).map((each) => each!.safetyClass!);
+  const name = shopHas(plan, 'pump', (each) => {
+    const suits = listOf(each, 'suits', 'classes');
+    return classes.every((one) => suits?.includes(one));
+  });
+  return name === undefined ? null : `pump ${name}`;
+}
