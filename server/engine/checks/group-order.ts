@@ -52,6 +52,7 @@ import { pumpDownInVain } from './rules/pump-down-in-vain';
 import { pumpOntoPressure } from './rules/pump-onto-pressure';
 import { readWhileStanding } from './rules/read-while-standing';
 import { recordMissing } from './rules/record-missing';
+import { recoveryBeyondSection } from './rules/recovery-beyond-section';
 import { recoveryTooShallow } from './rules/recovery-too-shallow';
 import { refrigerantNotStated } from './rules/refrigerant-not-stated';
 import { refrigerantVented } from './rules/refrigerant-vented';
@@ -81,6 +82,7 @@ export const orderChecks: readonly Check[] = [
   pumpDownInVain,
   sectionNotRecovered,
   valveWithoutPower,
+  recoveryBeyondSection,
   recoveryTooShallow,
   notProvedZero,
   torchHazard,

@@ -37,6 +37,8 @@ export type Event =
     }
   | {
       readonly type: 'recovers';
+      /** The parts that the step names; the hose reaches all that hangs together with them. */
+      readonly named: readonly number[];
       readonly spaces: readonly Space[];
       readonly held: readonly Contents[];
       readonly level: number;

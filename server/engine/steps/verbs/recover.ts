@@ -53,7 +53,15 @@ export const recover = verb({
       }
     }
     if (holding.length === 0) act.emit({ type: 'no-effect', why: 'nothing that it reaches holds refrigerant' });
-    act.emit({ type: 'recovers', spaces: reached, held, level, into: values.into?.text ?? null, missed });
+    act.emit({
+      type: 'recovers',
+      named: act.parts(values.what),
+      spaces: reached,
+      held,
+      level,
+      into: values.into?.text ?? null,
+      missed,
+    });
   },
   say: (values, speech) => ({
     sentence: `Recover ${speech.parts(values.what)}${values.into ? ` into ${values.into.text}` : ''}`,
