@@ -11,6 +11,7 @@ import { flushTimeUnusual } from './rules/flush-time-unusual';
 import { heldTooShort } from './rules/held-too-short';
 import { impossibleLevel } from './rules/impossible-level';
 import { limitFarTooLoose } from './rules/limit-far-too-loose';
+import { limitOfOtherKind } from './rules/limit-of-other-kind';
 import { purgePressureHigh } from './rules/purge-pressure-high';
 import { stockFallsShort } from './rules/stock-falls-short';
 import { testBelowDesign } from './rules/test-below-design';
@@ -29,6 +30,7 @@ export const figureChecks: readonly Check[] = [
   evacuationNotReachable,
   decayLimitHigh,
   limitFarTooLoose,
+  limitOfOtherKind,
   heldTooShort,
   stockFallsShort,
   chargeDoesNotFit,
