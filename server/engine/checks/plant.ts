@@ -111,8 +111,7 @@ const standAlike = (one: Plant, other: Plant): boolean =>
 export function sectionsLetIn(before: Plant, after: Plant): readonly Space[] {
   if (before === after || standAlike(before, after) || spaces(before) === spaces(after)) return [];
   return spaces(before).filter((space) => {
-    if (space.openings.length > 0 || heldBy(before, space).gas === 'refrigerant' || onlyDriers(before, space))
-      return false;
+    if (space.openings.length > 0 || heldBy(before, space).gas === 'refrigerant') return false;
     const [part] = space.parts;
     if (part === undefined || !touched(before.graph, part)) return false;
     const joined = spaces(after).find((each) => space.cells.every((cell) => each.cells.includes(cell)));
