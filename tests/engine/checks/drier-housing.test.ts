@@ -7,7 +7,7 @@ const files = filesOf('tests/fixtures/good');
 /** What is found above information when the visit that takes the suction cores out goes as told between recovery and valves. */
 function found(...steps: readonly string[]): readonly string[] {
   const text = files[path]!.replace(
-    /( {6}recover suction-drier[^\n]*\n)[^]*?( {6}open valves of suction-drier\n)/,
+    /( {6}recover suction-drier[^\n]*\n)[\s\S]*?( {6}open valves of suction-drier\n)/,
     (_, before: string, after: string) => before + steps.map((step) => `      ${step}\n`).join('') + after,
   );
   expect(text).toContain(`${steps.at(-1)}\n      open valves of suction-drier`);
