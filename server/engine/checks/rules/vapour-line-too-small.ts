@@ -25,7 +25,7 @@ export const vapourLineTooSmall = defineCheck({
   reads: 'figure',
   ground: 'memory',
   meaning:
-    'At the stated capacity the vapour in a suction or vapour line loses more than the accepted 2 °F of saturation temperature or goes faster than 4,000 ft/min, each with a quarter in hand. Silent where the maker’s table is cited.',
+    'At the stated capacity the vapour in a suction or vapour line loses more than the accepted 2 °F of saturation temperature or goes faster than 4,000 ft/min, each with a quarter in hand. Silent where the maker’s table is cited; or the line is thinner than the liquid line of a circuit without branches, which no table asks for.',
   why: 'Each degree lost costs about two per cent of capacity, the compressor runs hotter, and fast vapour is heard in the rooms.',
   source: `${suctionDropMost.source}; ${vapourMost.source} (handbook 10.1)`,
   wrong: {
@@ -37,15 +37,48 @@ export const vapourLineTooSmall = defineCheck({
   },
   right: { base: 'split' },
   plan(whole) {
-    for (const { part, message } of overloaded(whole.plan)) whole.reportPart(part, { message });
+    for (const { part, message } of [...thin(whole.plan), ...overloaded(whole.plan)])
+      whole.reportPart(part, { message });
   },
 });
 
+interface Told {
+  readonly part: number;
+  readonly message: string;
+}
+
+/** Vapour lines thinner than the liquid line: whatever the load and the table, a size slipped. */
+const thin = perHead((plan): readonly Told[] =>
+  plan.graph.circuits.flatMap((_, circuit) => {
+    const inCircuit = (part: Part): boolean => part.circuit === circuit && part.standing !== 'removed';
+    const parts = plan.graph.parts.filter(inCircuit);
+    // Where branches part, the liquid of all may run in a pipe that is thicker than the vapour of one.
+    if (parts.some((part) => part.within.length > 0)) return [];
+    const bores = parts.flatMap((part) =>
+      part.kind.kind === 'liquid-line' && part.properties.tube ? [part.properties.tube] : [],
+    );
+    const liquid = bores.sort((a, b) => a.bore - b.bore)[0];
+    return parts.flatMap(({ index, name, kind, properties: { tube } }): readonly Told[] =>
+      isVapour(kind.kind) && tube && liquid && tube.bore < liquid.bore * 0.99
+        ? [
+            {
+              part: index,
+              message: `${name} (${tube.shown}) is thinner than the liquid line (${liquid.shown}), and the same refrigerant goes through both: as vapour it needs many times the room; mend the size.`,
+            },
+          ]
+        : [],
+    );
+  }),
+);
+
+const isVapour = (kind: string): boolean => kind === 'suction-line' || kind === 'vapour-line';
+
 /** The lines that are too small, each with what is to be said of it. */
-const overloaded = perHead((plan): readonly { readonly part: number; readonly message: string }[] => {
+const overloaded = perHead((plan): readonly Told[] => {
+  const told = new Set(thin(plan).map(({ part }) => part));
   if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return [];
   return lines(plan).flatMap((line) => {
-    const found = isVapourLine(line) && !isAccepted(plan, line) ? lost(plan, line) : null;
+    const found = isVapourLine(line) && !told.has(line.index) && !isAccepted(plan, line) ? lost(plan, line) : null;
     if (!found) return [];
     const { loss, velocity, load } = found;
     const slow = velocity <= vapourMost.quantity.high * margin;
@@ -60,7 +93,7 @@ const overloaded = perHead((plan): readonly { readonly part: number; readonly me
 });
 
 const isVapourLine = (part: Part): boolean =>
-  (part.kind.kind === 'suction-line' || part.kind.kind === 'vapour-line') &&
+  isVapour(part.kind.kind) &&
   part.standing !== 'removed' &&
   part.properties.tube !== undefined &&
   part.properties.length !== undefined;
