@@ -6,6 +6,7 @@ import { wordSpan } from '../plan/gather';
 import type { Acceptance, Plan } from '../plan/plan';
 import type { Span } from '../plan/read-terms';
 import type { Step } from '../plan/step';
+import type { Name } from '../plan/term';
 import type { PlanView } from '../view';
 import type { Entry, Walk } from '../walk/walk';
 import { checks } from './all';
@@ -237,6 +238,7 @@ function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
     const { check: each, report } = first;
     const related: Related[] = [
       ...(report.related ?? []).flatMap((related) => relatedPlace(related, view, say)),
+      ...parameterOf(first, view),
       ...others.map((other) => ({ at: placeOf(other), message: 'and here' })),
     ];
     const fixes = (report.fixes ?? []).flatMap((way) => {
@@ -266,6 +268,14 @@ function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
     return true;
   });
   return unique.sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+}
+
+/** A figure that the step takes from the head of the plan by its name: where it is stated. */
+function parameterOf({ report, entry }: Raw, { plan }: PlanView): readonly Related[] {
+  const stated = plan.parameters.testPressure;
+  const value = report.slot === undefined ? undefined : (entry?.slot.step.values[report.slot] as Name | undefined);
+  if (!stated || value?.refers === undefined || value.text !== 'test-pressure') return [];
+  return [{ at: { file: plan.file, item: stated.bound.item, ...stated.span }, message: 'the pressure is stated here' }];
 }
 
 /** A sentence that begins with the number of a step begins with a capital; names of parts stay as the plan writes them. */
