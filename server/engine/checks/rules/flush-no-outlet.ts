@@ -1,6 +1,7 @@
 import { hasGap } from '../../circuit/spaces';
 import type { Flow } from '../../steps/events';
 import { defineCheck, type Here } from '../define';
+import { isOrAre } from '../is-are';
 import { listed } from '../listed';
 import { endName } from '../plant';
 
@@ -82,7 +83,7 @@ function sayJoined(here: Here, flows: readonly Flow[]): void {
   const set = new Set(joined.flatMap((end) => parts[graph.ends[end]!.part]!.setBy ?? []));
   here.report({
     message: (say) =>
-      `${say.parts(lines)} ${lines.length > 1 ? 'are' : 'is'} joined ${lines.length > 1 ? 'to what stands beside them' : `at ${listed(joined.map((end) => endName(graph, end)))}`}, so that nothing can be blown through ${lines.length > 1 ? 'them' : 'it'} here: do it while both ends are open.`,
+      `${say.parts(lines)} ${isOrAre(lines.length)} joined ${lines.length > 1 ? 'to what stands beside them' : `at ${listed(joined.map((end) => endName(graph, end)))}`}, so that nothing can be blown through ${lines.length > 1 ? 'them' : 'it'} here: do it while both ends are open.`,
     slot: 'what',
     severity: 'warning',
     root: `${lines}`,
