@@ -12,6 +12,7 @@ import { heldTooShort } from './rules/held-too-short';
 import { impossibleLevel } from './rules/impossible-level';
 import { limitFarTooLoose } from './rules/limit-far-too-loose';
 import { limitOfOtherKind } from './rules/limit-of-other-kind';
+import { oilAmountUnlikely } from './rules/oil-amount-unlikely';
 import { purgePressureHigh } from './rules/purge-pressure-high';
 import { stockFallsShort } from './rules/stock-falls-short';
 import { testBelowDesign } from './rules/test-below-design';
@@ -36,4 +37,5 @@ export const figureChecks: readonly Check[] = [
   chargeDoesNotFit,
   firstChargeUnusual,
   chargedTwice,
+  oilAmountUnlikely,
 ];
