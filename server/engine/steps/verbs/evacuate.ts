@@ -3,6 +3,7 @@ import { selection } from '../../plan/selection';
 import { clause, first, needed } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
 import { dryVacuum } from '../gas';
+import { byHose } from '../ports';
 import { forTime, tail } from '../slots';
 import { closedOnly } from '../tests';
 import { verb } from '../verb';
@@ -22,7 +23,7 @@ export const evacuate = verb({
     within: clause('within', quantity('time'), 'the time that it may take'),
   },
   meaning:
-    'Pumps the spaces that the parts hang in down to a level, gauge at the far end. A space between shut valves is not reached.',
+    'Pumps the spaces that the parts hang in down to a level, gauge at the far end. Of several, one between shut valves without a port of its own is not reached.',
   example: 'evacuate each open part to 500 micron',
   perform(values, act) {
     const stated = act.quantity(values.level)?.low ?? null;
@@ -31,15 +32,8 @@ export const evacuate = verb({
     const level = stated ?? usualLevel;
     const { spaces, open, charged } = closedOnly(act, values.what);
     const whole = act.targets(values.what).some((target) => target.selector.noun === 'system');
-    const { graph } = act.draft;
-    const reached = spaces.filter(
-      (space) =>
-        !whole ||
-        spaces.length === 1 ||
-        space.parts.some(
-          (index) => graph.parts[index]!.kind.port || graph.parts[index]!.ends.some((end) => graph.ends[end]!.valve),
-        ),
-    );
+    // A machine that hangs together as one has a port somewhere, whatever its plan lists.
+    const { reached, missed } = byHose(act.draft.graph, spaces, whole && spaces.length > 1);
     for (const space of reached) {
       const held = heldIn(act, space);
       act.draft.fill(space.cells, {
@@ -57,7 +51,7 @@ export const evacuate = verb({
         type: 'evacuates',
         spaces: [...reached, ...open, ...charged],
         level: stated,
-        missed: spaces.filter((space) => !reached.includes(space)),
+        missed,
       });
     if (spaces.length + open.length + charged.length === 0)
       act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to pump down' });

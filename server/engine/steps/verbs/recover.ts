@@ -1,10 +1,10 @@
 import { contentsOfCell } from '../../circuit/settle';
-import type { Space } from '../../circuit/spaces';
 import { selection } from '../../plan/selection';
 import { name } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
 import { dryVacuum, recoverable } from '../gas';
+import { byHose } from '../ports';
 import { tail, toPressure } from '../slots';
 import { verb } from '../verb';
 
@@ -27,16 +27,7 @@ export const recover = verb({
     const wanted = act.spaces(values.what);
     const now = act.draft.now();
     const holding = wanted.filter((space) => recoverable(now, space));
-    const hasAccess = (space: Space): boolean =>
-      space.parts.some(
-        (index) =>
-          now.graph.parts[index]!.kind.port || now.graph.parts[index]!.ends.some((end) => now.graph.ends[end]!.valve),
-      );
-    // Of several sections the hose hangs on those with a port; one that is named by itself is reached somehow.
-    const reached = holding.filter(
-      (space) => (!whole && !holding.some((other) => other !== space && hasAccess(other))) || hasAccess(space),
-    );
-    const missed = holding.filter((space) => !reached.includes(space));
+    const { reached, missed } = byHose(now.graph, holding, whole);
     const held = reached.map((space) => heldIn(act, space));
     for (const space of reached) {
       for (const cell of space.cells) {
