@@ -1,10 +1,10 @@
 import { textOf } from '../../../grammar/print';
 import type { Part } from '../circuit/graph';
-import type { Cause } from '../circuit/state';
 import { child } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { BringItem, Plan } from '../plan/plan';
 import type { Declaration } from '../plan/scope';
+import type { Selector } from '../plan/selection';
 import type { Step } from '../plan/step';
 import { exactly, type Quantity, type ShowOptions } from '../quantity';
 import type { Entry } from '../walk/walk';
@@ -63,11 +63,10 @@ export const written = (
 export const writtenGauge = (plan: Plan, pressure: number): string =>
   written(plan, exactly('pressure', pressure), { level: 'gauge' });
 
-/** The step goes behind a later one, or before it, which is looked for among the entries that follow it. */
+/** The step goes behind a later one, or before it: the first that follows it and of which something holds. */
 export const moveDown = (
   title: string,
-  step: Step,
-  cause: Cause,
+  moved: Pick<Entry, 'cause' | 'slot'>,
   to: 'before' | 'after',
   until: (later: Entry, all: readonly Entry[]) => boolean,
   as?: (text: string) => string,
@@ -75,11 +74,35 @@ export const moveDown = (
   title,
   edits: (mend) => {
     const { entries } = mend.view.walk;
-    const at = entries.findIndex((entry) => entry.cause === cause);
+    const at = entries.findIndex((entry) => entry.cause === moved.cause);
     const other = at < 0 ? undefined : entries.slice(at + 1).find((later) => until(later, entries));
-    return other ? mend.move(step, to, other.slot.step, as) : [];
+    return other ? mend.move(moved.slot.step, to, other.slot.step, as) : [];
   },
 });
+
+/** The step goes before an earlier one. */
+export const moveBefore = (title: string, step: Step, earlier: Step): WayOut => ({
+  title,
+  edits: (mend) => mend.move(step, 'before', earlier),
+});
+
+/** Whether a step puts a test, a pump or a charge on a part. */
+export const provesPart = (entry: Entry, part: number): boolean =>
+  entry.events.some(
+    (event) =>
+      (event.type === 'pressurises' || event.type === 'evacuates' || event.type === 'charges') &&
+      event.spaces.some((space) => space.parts.includes(part)),
+  );
+
+/** Whether a step sets all that is new, whatever it is called. */
+export const setsAllNew = (entries: readonly Entry[]): boolean =>
+  entries.some(
+    (entry) =>
+      entry.events.some((event) => event.type === 'mounts') &&
+      ((entry.slot.step.values['what'] as readonly Selector[] | undefined) ?? []).some(
+        ({ standing, noun }) => standing === 'new' && noun === 'equipment',
+      ),
+  );
 
 /** The word that says what becomes of a part. */
 export function writeStanding(plan: Plan, part: Part, standing: Part['standing']): readonly WayOut[] {

@@ -1,5 +1,7 @@
+import { has } from '../course';
 import { defineCheck } from '../define';
 import { isCompressor, touched } from '../plant';
+import { moveDown } from '../ways-out';
 
 /** A charge that is trimmed and then taken out. */
 export const adjustedThenRecovered = defineCheck({
@@ -46,6 +48,14 @@ export const adjustedThenRecovered = defineCheck({
         `What is trimmed here is recovered by ${say.step(taken.cause)}, and the new charge is not trimmed: do it after the start.`,
       slot: 'what',
       related: [{ cause: taken.cause, message: 'the charge is taken out here' }],
+      fixes: [
+        moveDown(
+          'Trim it after the start',
+          last,
+          'after',
+          (later, all) => all.indexOf(later) > all.indexOf(taken) && has(later, 'starts'),
+        ),
+      ],
     });
   },
 });

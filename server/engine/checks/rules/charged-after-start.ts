@@ -1,6 +1,10 @@
 import type { Cause } from '../../circuit/state';
+import type { Step } from '../../plan/step';
+import type { Entry } from '../../walk/walk';
+import { has } from '../course';
 import { defineCheck } from '../define';
 import { aboveZero } from '../plant';
+import { moveBefore } from '../ways-out';
 
 /** The charge, or what the lines take of it, weighed into a machine that is running and trimmed. */
 export const chargedAfterStart = defineCheck({
@@ -47,6 +51,7 @@ export const chargedAfterStart = defineCheck({
           slot: 'what',
           root: 'after start',
           concerns: event.spaces.flatMap((space) => space.parts),
+          fixes: [moveBefore('Weigh it in before the start', entry.slot.step, beforeStart(whole.entries, entry))],
           related: after.cause ? [{ cause: after.cause, message: `it is ${after.what} since here` }] : [],
         });
       }
@@ -55,3 +60,14 @@ export const chargedAfterStart = defineCheck({
     }
   },
 });
+
+/** The step that a charge belongs before: the last start, or the one that brings the power back for it. */
+function beforeStart(entries: readonly Entry[], charge: Entry): Step {
+  const earlier = entries.slice(0, entries.indexOf(charge));
+  const last = (is: (entry: Entry) => boolean, before: number): number =>
+    before - 1 - earlier.slice(0, before).reverse().findIndex(is);
+  const start = last((entry) => has(entry, 'starts'), earlier.length);
+  const power = last((entry) => entry.before.power !== 'on' && entry.after.power === 'on', start);
+  const opens = earlier.slice(power + 1, start).some((entry) => has(entry, 'lets-in') || has(entry, 'evacuates'));
+  return (earlier[power < start && !opens ? power : start] ?? charge).slot.step;
+}

@@ -1,5 +1,6 @@
 import { firstStart, visitOf } from '../course';
 import { defineCheck } from '../define';
+import { moveBefore } from '../ways-out';
 
 /**
  * What has to be seen before a machine turns. Reads the words of a check: no state of the plant shows rotation or water. Air is
@@ -38,6 +39,7 @@ export const checkedAfterStart = defineCheck({
           `${say.step(start.cause)} has started the machine before this is looked at: check it before the start.`,
         slot: 'what',
         root: mark,
+        fixes: [moveBefore('Check it before the start', entry.slot.step, start.slot.step)],
         related: [{ cause: start.cause, message: 'the machine starts here' }],
       });
     }

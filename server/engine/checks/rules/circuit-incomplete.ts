@@ -4,6 +4,7 @@ import type { Entry } from '../../walk/walk';
 import { statement } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { isCompressor, standsNow, touched } from '../plant';
+import { setsAllNew, writeStanding } from '../ways-out';
 
 /** A machine that lacks what no machine works without. */
 export const circuitIncomplete = defineCheck({
@@ -50,6 +51,7 @@ export const circuitIncomplete = defineCheck({
         whole.reportPart(gone.index, {
           message: `With ${gone.name} off, nothing ${message} that takes its place.`,
           concerns: [gone.index],
+          fixes: gone.standing === 'removed' && setsAllNew(whole.entries) ? writeStanding(whole.plan, gone, 'new') : [],
         });
         return;
       }

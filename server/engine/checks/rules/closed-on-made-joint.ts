@@ -2,6 +2,7 @@ import { hasGap } from '../../circuit/spaces';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
 import { endName } from '../plant';
+import { moveDown } from '../ways-out';
 
 /** A crimp, choke, cap, plug or tape for an end that is no end: its joint is made. */
 export const closedOnMadeJoint = defineCheck({
@@ -40,6 +41,11 @@ export const closedOnMadeJoint = defineCheck({
       message: `${made.map(({ end }) => endName(graph, end)).join(' and ')} ${isOrAre(made.length)} joined here, and no open end for a ${first.closure}: disconnect first, or leave this out.`,
       slot: 'what',
       concerns: made.map(({ part }) => part),
+      fixes: [
+        moveDown('Do it when it is disconnected', here.entry, 'after', (later) =>
+          made.every(({ end }) => hasGap(later.after, graph.ends[end]!.joint)),
+        ),
+      ],
     });
   },
 });

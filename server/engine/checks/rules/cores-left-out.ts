@@ -1,5 +1,7 @@
 import { defineCheck } from '../define';
 import { isDrier } from '../plant';
+import { edits } from '../support';
+import { provesPart } from '../ways-out';
 
 /** Cores taken out and never put back. */
 export const coresLeftOut = defineCheck({
@@ -33,6 +35,20 @@ export const coresLeftOut = defineCheck({
         whole.report(entry, {
           message: `The cores of ${part.name} come out here and are never put back: fit new ones before the test.`,
           slot: 'what',
+          fixes: [
+            {
+              title: `Put new cores into ${part.name}`,
+              edits: (mend) => {
+                const proof = whole.entries
+                  .slice(whole.entries.indexOf(entry) + 1)
+                  .find((later) => provesPart(later, part.index));
+                const line = `replace-cores ${part.name}`;
+                return edits(
+                  proof ? mend.insertBefore(proof.slot.step, line) : mend.insertAfter(entry.slot.step, line),
+                );
+              },
+            },
+          ],
         });
     }
   },

@@ -1,5 +1,6 @@
 import { defineCheck } from '../define';
 import { isDrier } from '../plant';
+import { moveDown, provesPart } from '../ways-out';
 
 /** A new drier put in while lines are still to be flushed. */
 export const drierBeforeFlush = defineCheck({
@@ -44,6 +45,16 @@ export const drierBeforeFlush = defineCheck({
             `${drier.name} is fitted before the flush of ${say.step(later.cause)}: it stands open meanwhile and takes up water; fit it last.`,
           slot: 'what',
           root: drier.index,
+          fixes: event.parts.every((part) => isDrier(graph.parts[part]!))
+            ? [
+                moveDown(
+                  'Fit it last, before the test',
+                  entry,
+                  'before',
+                  (next, all) => all.indexOf(next) > all.indexOf(later) && provesPart(next, drier.index),
+                ),
+              ]
+            : [],
           related: [{ cause: later.cause, message: 'a line is flushed here' }],
         });
       }

@@ -1,4 +1,6 @@
-import { defineCheck } from '../define';
+import type { Part } from '../../circuit/graph';
+import type { Plan } from '../../plan/plan';
+import { defineCheck, type WayOut } from '../define';
 import { flowsBothWays, isDrier, touched } from '../plant';
 
 /** A drier for one direction where the flow turns round. */
@@ -22,7 +24,15 @@ export const drierOneWay = defineCheck({
       if (!touched(graph, part.index) || !flowsBothWays(graph, part)) continue;
       whole.reportPart(part.index, {
         message: `${part.name} stands where a heat pump turns the flow round: it must be a drier for both ways.`,
+        fixes: forBothWays(whole.plan, part),
       });
     }
   },
 });
+
+/** A drier that is still to be brought can be one for both ways; what hangs there already is what it is. */
+function forBothWays(plan: Plan, part: Part): readonly WayOut[] {
+  const bound = plan.partStatements[part.index];
+  if (!bound || (part.standing !== 'new' && part.standing !== 'added')) return [];
+  return [{ title: 'Bring one for both ways', edits: (mend) => [mend.addTo(bound, 'both-ways')] }];
+}

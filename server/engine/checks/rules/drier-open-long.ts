@@ -5,6 +5,7 @@ import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
 import { isDrier } from '../plant';
 import { shown } from '../support';
+import { moveDown, provesPart } from '../ways-out';
 
 /** Even the quickest crew should not take longer than this from fitting the drier to closing the circuit. */
 const most = 30 * minute;
@@ -51,6 +52,16 @@ export const drierOpenLong = defineCheck({
               `${part.name} is fitted here and its part of the circuit is closed only at ${say.step(last.cause)}: at least ${shown(whole.plan, exactly('time', time))} of work lie between, and a drier should stand open for about 15 minutes (common practice); fit it last.`,
             slot: 'what',
             root: index,
+            fixes: event.parts.every((part) => isDrier(whole.plan.graph.parts[part]!))
+              ? [
+                  moveDown(
+                    'Fit it last, before the test',
+                    entry,
+                    'before',
+                    (next, all) => all.indexOf(next) > all.indexOf(last) && provesPart(next, index),
+                  ),
+                ]
+              : [],
             concerns: [index],
             related: [{ cause: last.cause, message: 'it is closed here' }],
           });

@@ -35,6 +35,14 @@ export const duplicateLabel = defineCheck({
         label ?? { from: 0, to: 1 },
         {
           message: `"${step.label}" is the label of an earlier step too (${first.text}): a record or a step that goes back to it cannot tell them apart, so give this one its own.`,
+          fixes: label
+            ? [
+                {
+                  title: 'Give it a label of its own',
+                  edits: (mend) => mend.write(step, label.from, label.to, freeLabel(whole.plan.steps, step.label!)),
+                },
+              ]
+            : [],
           related: [
             {
               bound: first.bound,
@@ -49,3 +57,11 @@ export const duplicateLabel = defineCheck({
     }
   },
 });
+
+/** A label with the next number that no step bears. */
+function freeLabel(steps: readonly Step[], label: string): string {
+  const taken = new Set([...eachStep(steps)].map((step) => step.label));
+  let number = 2;
+  while (taken.has(`${label}-${number}`)) number++;
+  return `${label}-${number}`;
+}

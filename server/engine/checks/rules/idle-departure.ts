@@ -1,6 +1,6 @@
 import { wordSpan } from '../../plan/gather';
 import type { Departure } from '../../plan/step';
-import { defineCheck } from '../define';
+import { defineCheck, type WayOut } from '../define';
 import { exampleJob, exampleStandard } from './parameter-missing';
 
 const follows = `${exampleJob}follows short-way revision 4\n`;
@@ -38,10 +38,12 @@ export const idleDeparture = defineCheck({
         whole.reportAt(bound, span, {
           message: `"${departure.label}" is no longer there: an earlier departure has taken it out, so this does nothing.`,
           related: [{ bound: before.bound, file: before.file, message: 'taken out here' }],
+          fixes: without(departure, whole.plan.file),
         });
       else if (isEmpty(departure))
         whole.reportAt(bound, span, {
           message: `This changes nothing of "${departure.label}": its block holds no step and no limit.`,
+          fixes: without(departure, whole.plan.file),
         });
       if (departure.kind === 'skip' || (departure.kind === 'replace' && !keeps(departure)))
         gone.set(departure.label, departure);
@@ -54,3 +56,14 @@ const isEmpty = (departure: Departure): boolean =>
 /** A replacement may bear the label of what it replaces. */
 const keeps = (departure: Departure): boolean =>
   departure.bound.block.some((each) => each.label?.text === departure.label);
+
+/** The departure comes out; one that a standard makes is not the job's. */
+const without = ({ bound, file }: Departure, own: string): readonly WayOut[] =>
+  file === own
+    ? [
+        {
+          title: 'Take the departure out',
+          edits: (mend) => [mend.change(bound, { from: 0, to: bound.item.length }, '')],
+        },
+      ]
+    : [];

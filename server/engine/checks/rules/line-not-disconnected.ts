@@ -1,6 +1,8 @@
 import { hasGap } from '../../circuit/spaces';
+import type { Step } from '../../plan/step';
+import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
-import { endName } from '../plant';
+import { endName, isJoined } from '../plant';
 import { edits } from '../support';
 
 /** Solvent sent into a line that still hangs in the circuit at one end or both. */
@@ -51,10 +53,28 @@ export const lineNotDisconnected = defineCheck({
         fixes: [
           {
             title: `Disconnect ${part.name} at both ends before this step`,
-            edits: (mend) => edits(mend.insertBefore(here.step, `disconnect ${part.name} at both ends`)),
+            // A blow-out before the flush wants it open, too.
+            edits: (mend) =>
+              edits(
+                mend.insertBefore(
+                  firstThrough(mend.view.walk.entries, flow.line) ?? here.step,
+                  `disconnect ${part.name} at both ends`,
+                ),
+              ),
           },
         ],
       });
     }
   },
 });
+
+/** The first step that sends anything through a line while both of its ends are joined. */
+const firstThrough = (entries: readonly Entry[], line: number): Step | undefined =>
+  entries.find(({ before, events }) =>
+    events.some(
+      (event) =>
+        event.type === 'flows' &&
+        event.line === line &&
+        before.graph.parts[line]!.ends.every((end) => isJoined(before, end)),
+    ),
+  )?.slot.step;

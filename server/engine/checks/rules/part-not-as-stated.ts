@@ -1,6 +1,9 @@
 import type { Part } from '../../circuit/graph';
 import type { PartState } from '../../circuit/state';
+import type { Plan } from '../../plan/plan';
 import { defineCheck, type Whole } from '../define';
+import { isCompressor, isDrier } from '../plant';
+import { writeStanding } from '../ways-out';
 
 /** The circuit says that a part is new or gone, and no step makes it so. */
 export const partNotAsStated = defineCheck({
@@ -34,6 +37,7 @@ export const partNotAsStated = defineCheck({
       whole.reportPart(part.index, {
         message: (say) => `${part.name} ${fault.is}${fault.by && setBy ? say.step(setBy) : ''}: ${fault.way}.`,
         concerns: [part.index],
+        fixes: fault.state && mayBe(whole.plan, part, fault.state) ? writeStanding(whole.plan, part, fault.state) : [],
         related: fault.by && setBy ? [{ cause: setBy, message: 'it is set here' }] : [],
       });
     }
@@ -43,6 +47,8 @@ export const partNotAsStated = defineCheck({
 interface Fault {
   readonly is: string;
   readonly way: string;
+  /** The word that would be true of it as the steps go. */
+  readonly state?: Part['standing'];
   /** Whether the sentence goes on with the step that set the part. */
   readonly by?: true;
 }
@@ -52,9 +58,10 @@ function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartStat
   switch (part.standing) {
     case 'new':
       if (mounted === 'new') return null;
-      if (untouched) return { is: 'is stated new in a circuit that stays as it is', way: 'state it kept' };
+      if (untouched)
+        return { is: 'is stated new in a circuit that stays as it is', way: 'state it kept', state: 'kept' };
       return mounted === 'old'
-        ? { is: 'is stated new and no step fits it', way: 'add the step, or state it kept' }
+        ? { is: 'is stated new and no step fits it', way: 'add the step, or state it kept', state: 'kept' }
         : { is: 'is stated new and is not in place when the plan ends', way: 'add the step that sets it' };
     case 'added':
       return never(whole, part.index)
@@ -62,14 +69,29 @@ function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartStat
         : null;
     case 'removed':
       if (mounted === 'old')
-        return { is: 'is stated removed and no step takes it off', way: 'add the step, or state it kept' };
-      return mounted === 'new' ? { is: 'is stated removed and set again by ', by: true, way: 'state it new' } : null;
+        return {
+          is: 'is stated removed and no step takes it off',
+          way: 'add the step, or state it kept',
+          state: 'kept',
+        };
+      return mounted === 'new'
+        ? { is: 'is stated removed and set again by ', by: true, way: 'state it new', state: 'new' }
+        : null;
     case 'kept':
     case 'reused':
       if (mounted === 'none')
-        return { is: `is stated ${part.standing} and never put back`, way: 'add the step, or state it removed' };
+        return {
+          is: `is stated ${part.standing} and never put back`,
+          way: 'add the step, or state it removed',
+          state: 'removed',
+        };
       return renewed !== null && renewed === setBy
-        ? { is: `is stated ${part.standing} and changed for a new one by `, by: true, way: 'state it new' }
+        ? {
+            is: `is stated ${part.standing} and changed for a new one by `,
+            by: true,
+            way: 'state it new',
+            state: 'new',
+          }
         : null;
   }
 }
@@ -77,3 +99,8 @@ function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartStat
 /** A piercing valve is added for the job and taken off again; what never stood there was forgotten. */
 const never = (whole: Whole, part: number): boolean =>
   whole.entries.every((entry) => entry.after.parts[part]!.mounted === 'none');
+
+/** Whether a part may be stated so: an old drier is not to stay, and after a burnout neither is what held the burnt oil. */
+const mayBe = (plan: Plan, part: Part, standing: Part['standing']): boolean =>
+  standing !== 'kept' ||
+  !(isDrier(part) || (plan.kinds.includes('burnout') && (isCompressor(part) || part.kind.kind === 'accumulator')));

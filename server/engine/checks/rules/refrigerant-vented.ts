@@ -2,8 +2,9 @@ import type { Space } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
-import { aboveZero, standsNow } from '../plant';
+import { aboveZero, isJoined, standsNow } from '../plant';
 import { gauge, underLaw } from '../support';
+import { moveDown } from '../ways-out';
 
 /** Refrigerant let into the air by something else than a joint undone: a valve, a cap, a cut. */
 export const refrigerantVented = defineCheck({
@@ -22,7 +23,7 @@ export const refrigerantVented = defineCheck({
     instead: [
       [
         'leak-check system\n',
-        'leak-check system\n  lock-out comp\n  close valve-s, valve-d\n  recover comp to 0 inHg\n  prove-zero comp\n  disconnect comp at both ends\n  open valve-s, valve-d # <- here\n  connect comp at both ends with new-gaskets\n',
+        'leak-check system\n  lock-out comp\n  close valve-s, valve-d\n  recover comp to 0 inHg\n  prove-zero comp\n  disconnect comp at both ends\n  open valve-s, valve-d # <- here\n  connect comp at both ends with new-gaskets\n  pressure-test comp to 150 psig for 30 min\n  release nitrogen outdoors\n  evacuate comp to 500 micron\n  decay-test comp for 30 min, rise at most 200 micron\n',
       ],
     ],
   },
@@ -37,6 +38,11 @@ export const refrigerantVented = defineCheck({
           `This lets ${contents.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, contents.high)} out of ${say.parts(space.parts)} into the air${gone.length > 0 ? `, where ${say.parts(gone)} ${isOrAre(gone.length)} not in place` : ''}: recover it first, or make up what is open${underLaw(here.plan, 'opening')}.`,
         slot: 'what',
         concerns: [...space.parts, ...gone],
+        fixes: [
+          moveDown('Do it when what is open is made up and proved', here.entry, 'after', (later) =>
+            space.openings.every(({ end }) => isReady(later.after, end)),
+          ),
+        ],
         related: contents.since ? [{ cause: contents.since, message: 'it holds this since here' }] : [],
       });
     }
@@ -52,3 +58,11 @@ const missingBeside = (plant: Plant, space: Space): readonly number[] => [
       .filter((part) => !standsNow(plant, part)),
   ),
 ];
+
+/** Whether the joint at an end is made up, and what hangs there holds refrigerant or a vacuum that was proved. */
+const isReady = (plant: Plant, end: number): boolean =>
+  isJoined(plant, end) &&
+  (plant.graph.joints[plant.graph.ends[end]!.joint]?.ends ?? []).every((each) => {
+    const { contents, decayTested } = plant.parts[plant.graph.ends[each]!.part]!;
+    return contents.every(({ gas }) => gas === 'refrigerant' || (gas === 'vacuum' && decayTested !== null));
+  });

@@ -4,6 +4,7 @@ import type { Plant } from '../../circuit/state';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
 import { isCharged, isCompressor, standsNow } from '../plant';
+import { setsAllNew, writeStanding } from '../ways-out';
 
 /** A part that no machine works without is stated removed for good, and the tubes beside it are joined and charged. */
 export const removedAndNeeded = defineCheck({
@@ -38,6 +39,7 @@ export const removedAndNeeded = defineCheck({
       whole.reportPart(part.index, {
         message: `${part.name} is stated removed, and ${names.join(' and ')} ${isOrAre(names.length)} joined and charged over the gap with no other ${role} there: state it new where a new one takes its place, or say what stands there.`,
         concerns: [part.index],
+        fixes: setsAllNew(whole.entries) ? writeStanding(whole.plan, part, 'new') : [],
       });
     }
   },

@@ -3,6 +3,7 @@ import { factsOf, isFlammable } from '../../reference/refrigerant-facts';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
 import { heldBy } from '../plant';
+import { moveDown } from '../ways-out';
 import { besides } from './decay-test-missing';
 
 /** The charge of a new unit let into lines that are not ready for it. */
@@ -46,6 +47,16 @@ export const valvesOpenedEarly = defineCheck({
           severity: open || burns || held.gas === 'nitrogen' ? 'error' : 'warning',
           root: here.step,
           concerns: [...space.parts, ...event.parts],
+          fixes: [
+            moveDown('Open them when the lines are proved', here.entry, 'after', (later) =>
+              besides(later.after, event.ends).every(
+                (each) =>
+                  each.openings.length === 0 &&
+                  heldBy(later.after, each).gas === 'vacuum' &&
+                  each.parts.every((part) => later.after.parts[part]!.decayTested !== null),
+              ),
+            ),
+          ],
           related: held.since ? [{ cause: held.since, message: `the ${held.gas} came in here` }] : [],
         });
       }
