@@ -9,7 +9,7 @@ export const compressorWithoutRefrigerant = defineCheck({
   acceptable: false,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['charge-still-in', 'refrigerant-vented', 'charge-into-gas', 'joint-left-open'],
+  yieldsTo: ['recovery-beyond-section', 'charge-still-in', 'refrigerant-vented', 'charge-into-gas', 'joint-left-open'],
   meaning:
     'Power comes back, or the system starts, while a compressor stands under vacuum, in nitrogen or in air, or while a new unit is still shut behind its service valves. Control power for heaters and valves is fine.',
   why: 'A compressor that starts in a vacuum arcs at its terminals and burns out; one that pumps against shut valves or compresses air and oil can burst.',
