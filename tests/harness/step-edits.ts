@@ -1,5 +1,5 @@
 import type { Figure, Line } from './scene';
-import { figuresIn, inSI } from './units';
+import { type Found, figuresIn, inSI } from './units';
 
 /** What an operator makes of a file: its lines after the edit, and what was touched. */
 export interface Made {
@@ -220,7 +220,7 @@ export function* clauseEdits(lines: readonly string[], steps: readonly Line[]): 
         const number = Math.round(found.number * factor * 100) / 100;
         if (number === found.number) continue;
         const now = was.slice(0, found.from) + number + was.slice(found.to);
-        yield made(`figure x ${factor}`, now, figureOf(found, { ...found, number }));
+        yield made(`figure x ${factor}`, now, figureOf(found, { ...found, number }, besides(was, found)));
       }
     }
     if (step.to > step.from) {
@@ -254,10 +254,21 @@ export function* clauseEdits(lines: readonly string[], steps: readonly Line[]): 
   }
 }
 
-function figureOf(was: { number: number; unit: string; key: string }, now: { number: number; unit: string }): Figure {
+/** What stands with a figure in one amount, in SI: the pounds of "9 lb 3 oz" for its ounces, the ounces for its pounds. */
+function besides(line: string, { from, to, unit }: Found): number {
+  const pounds = unit === 'oz' ? /(\d+(?:\.\d+)?) lb $/.exec(line.slice(0, from)) : null;
+  const ounces = unit === 'lb' ? /^ lb (\d+(?:\.\d+)?) oz\b/.exec(line.slice(to)) : null;
+  return pounds ? inSI(Number(pounds[1]), 'lb')! : ounces ? inSI(Number(ounces[1]), 'oz')! : 0;
+}
+
+function figureOf(
+  was: { number: number; unit: string; key: string },
+  now: { number: number; unit: string },
+  rest = 0,
+): Figure {
   return {
-    was: inSI(was.number, was.unit) ?? was.number,
-    now: inSI(now.number, now.unit) ?? now.number,
+    was: (inSI(was.number, was.unit) ?? was.number) + rest,
+    now: (inSI(now.number, now.unit) ?? now.number) + rest,
     key: was.key,
     unit: was.unit,
     nowUnit: now.unit,
