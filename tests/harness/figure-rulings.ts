@@ -1,6 +1,7 @@
+import type { Plan } from '../../server/engine/plan/plan';
 import { after, medium } from './head-rulings';
-import { harmful, harmless, type Ruling, type Scene, unclear } from './scene';
-import { kindOf } from './units';
+import { harmful, harmless, type Line, type LineEdit, type Ruling, type Scene, unclear } from './scene';
+import { figuresIn, inSI, kindOf } from './units';
 
 const psi = 6894.76;
 const micron = 0.133322;
@@ -22,7 +23,8 @@ export function figureRuling({ edit, before: { plan } }: Scene): Ruling | null {
     return now < 1.5e-5 || now > 8e-5
       ? harmful('Out of the usual 2 to 10 cfh (6.3).')
       : harmless('Within the usual 2 to 10 cfh (6.3).');
-  if (kind === 'time') return timeRuling(step.verb, step.plain, was, now, later.length > 0);
+  const higher = provedHigher(step, later, plan);
+  if (kind === 'time') return timeRuling(step.verb, step.plain, was, now, { edit, later, higher });
   switch (step.verb) {
     case 'pressure-test': {
       if (now > was) {
@@ -32,7 +34,11 @@ export function figureRuling({ edit, before: { plan } }: Scene): Ruling | null {
           return harmful('Far above the design pressure of either side (7.1: at most a quarter more).');
         return now <= 30 * psi ? harmless('Still a first, low stage (7.1).') : unclear('A stage made higher.');
       }
-      return unclear('A stage of several made lower.');
+      return higher
+        ? harmless(
+            'A stage below the one that proves the same parts after it (7.1: the low stage only finds what is open).',
+          )
+        : unclear('A stage of several made lower.');
     }
     case 'evacuate':
       if (now > 101325) return harmful('No vacuum at all (8.4).');
@@ -86,6 +92,9 @@ export function figureRuling({ edit, before: { plan } }: Scene): Ruling | null {
       const old = plan.system.recoverCharge?.quantity.low;
       const known = stated ?? old;
       if (!known || was < known * 0.65 || was > known * 1.2) return unclear('Nothing to hold it against.');
+      const share = Math.abs(now - was) / was;
+      if (share <= 0.05) return harmless('A trifle: first charges are given within five to ten per cent (9.3).');
+      if (share <= 0.15) return unclear('Off by no more than first charges differ (9.3).');
       return harmful(
         'Far from the charge that the system is said to take (9.1).',
         /adjust|charge|refrigerant|cylinder/,
@@ -134,10 +143,21 @@ export function figureRuling({ edit, before: { plan } }: Scene): Ruling | null {
   }
 }
 
-function timeRuling(verb: string, plain: string, was: number, now: number, more: boolean): Ruling {
+interface Around {
+  readonly edit: LineEdit;
+  readonly later: readonly Line[];
+  /** Whether a later test at a higher pressure, held for ten minutes and more, proves the same parts. */
+  readonly higher: boolean;
+}
+
+function timeRuling(verb: string, plain: string, was: number, now: number, { edit, later, higher }: Around): Ruling {
   switch (verb) {
     case 'pressure-test':
       if (now >= was) return harmless('A longer hold.');
+      if (higher && /bubbles/.test(plain) && now >= 60)
+        return harmless('The low stage asks for soap and states no hold; the higher one after it is held (7.1).');
+      if (higher && !/bubbles/.test(plain))
+        return harmless('The hold that proves is that of the higher stage after it (7.1).');
       return /bubbles/.test(plain)
         ? unclear('Long enough to soap the joints, or not.')
         : now < 600
@@ -148,7 +168,9 @@ function timeRuling(verb: string, plain: string, was: number, now: number, more:
         ? harmless('A longer watch.')
         : now < 300
           ? harmful('Too short to show a leak or water (8.1: ten minutes and more).')
-          : unclear('Times in use differ (8.1).');
+          : now >= 600
+            ? harmless('Ten minutes and more are in use (8.1).')
+            : unclear('Times in use differ (8.1).');
     case 'flush':
       return now < 25 || now > 100
         ? harmful('Out of the common 30 to 90 s (5.2).')
@@ -168,7 +190,9 @@ function timeRuling(verb: string, plain: string, was: number, now: number, more:
     case 'run':
       return now >= 24 * 3600
         ? harmless('A day and more (4.3).')
-        : harmful('Runs less than a day between oil changes (4.3).', /change-oil|repeat|sample/);
+        : mixesOil(edit, later)
+          ? harmful('Runs less than a day between oil changes (4.3).', /change-oil|repeat|sample/)
+          : unclear('No oil change hangs on it; how long it is watched is for the author.');
     case 'watch':
       return now >= 1800
         ? harmless('Half an hour and more (11, braze).')
@@ -186,6 +210,42 @@ function timeRuling(verb: string, plain: string, was: number, now: number, more:
           ? harmless('A longer soak.')
           : unclear('A short soak.');
     default:
-      return unclear(more ? 'Another time.' : 'Another time at the end.');
+      return unclear(later.length > 0 ? 'Another time.' : 'Another time at the end.');
   }
+}
+
+/** A run that an oil change or a sample of the oil follows, be it in the next round of its repeat. */
+function mixesOil(edit: LineEdit, later: readonly Line[]): boolean {
+  if (later.some((each) => /^(change-oil|sample oil)\b/.test(each.plain))) return true;
+  const lines = edit.source.split('\n');
+  const depth = (line: string): number => /^\s*/.exec(line)![0].length;
+  let from = edit.steps[edit.at]!.from;
+  const own = depth(lines[from]!);
+  while (from > 0 && (lines[from]!.trim() === '' || depth(lines[from]!) >= own)) from--;
+  return (
+    /^\s*([\w-]+: )?repeat\b/.test(lines[from]!) &&
+    lines.slice(from, edit.steps[edit.at]!.from).some((line) => /\bchange-oil\b/.test(line))
+  );
+}
+
+/** Whether a later test of the same parts goes higher and is held for ten minutes or more (7.1). */
+function provedHigher(step: Line, later: readonly Line[], plan: Plan): boolean {
+  if (step.verb !== 'pressure-test') return false;
+  const targets = (plain: string): string => plain.replace(/^\S+ /, '').split(/ to | for /)[0]!;
+  const held = plan.parameters.testPressure;
+  const level = (plain: string): number =>
+    / to test-pressure/.test(plain) ? (held ? held.quantity.low - plan.site.atmosphere : 0) : pick(plain, 'pressure');
+  return later.some(
+    (each) =>
+      each.verb === 'pressure-test' &&
+      [targets(step.plain), 'system', 'each open part'].includes(targets(each.plain)) &&
+      level(each.plain) > level(step.plain) &&
+      pick(each.plain, 'time') >= 600,
+  );
+}
+
+/** The first figure of a kind in a statement, in SI; 0 if there is none. */
+function pick(plain: string, kind: string): number {
+  const found = figuresIn(plain).find((each) => kindOf(each.unit) === kind);
+  return found ? (inSI(found.number, found.unit) ?? 0) : 0;
 }
