@@ -80,6 +80,25 @@ export const wetPlateau = fact(
   'deep-vacuum training page: levels off at 1000 to 2000 micron when wet; to 5000 with solvent or oil',
   'published',
 );
+/** Liquid water in the coldest machine that may be evacuated holds the level at this, so a test that lets it get there passes wet. */
+export const waterAtFreezing = fact(
+  'pressure',
+  611.66,
+  611.66,
+  'vapour pressure of water: IAPWS SR1-86, handbook 8.3',
+  'published',
+);
+/**
+ * The shallowest last pull that any sheet asks for is that of vehicles, 29 inHg: 23400 micron at sea level (handbook 8.1).
+ * A gauge of that kind reads to half an inch, which makes 36000 micron; a figure above is a slip.
+ */
+export const shallowestSheet = fact(
+  'pressure',
+  23400 * micron,
+  36000 * micron,
+  'vehicle training page: 29 inHg, less 1 inHg for each 1000 ft, handbook 8.1',
+  'published',
+);
 /** Levels of the pulls of a triple evacuation, and what breaks them. */
 export const tripleLevels: readonly Fact[] = [
   fact('pressure', 1500 * micron, 2000 * micron, 'first pull: common practice, no source', 'practice'),

@@ -1,7 +1,8 @@
 import { contentsOfCell } from '../../circuit/settle';
-import { decayRules } from '../../reference/evacuation';
+import { exactly } from '../../quantity';
+import { decayRules, waterAtFreezing } from '../../reference/evacuation';
 import { defineCheck } from '../define';
-import { edits, inOwn, vacuum } from '../support';
+import { edits, inOwn, shown, vacuum } from '../support';
 
 const rule = decayRules.find((each) => each.name === 'residential')!;
 
@@ -14,25 +15,33 @@ export const decayLimitHigh = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'The level that the evacuation reached, and the rise that is still allowed, come to more than the loosest of the usual rules.',
+    'The level that the evacuation reached, and the rise that is still allowed, come to more than the loosest of the usual rules. A sheet that is cited stands in place of those rules; but no sheet helps where the level may rise to that of water at its freezing point, since liquid water passes then.',
   why: 'Water that still stands in the oil holds the level there: the test passes, and the acid comes in a year.',
-  source: rule.source,
+  source: `${rule.source}; whatever is cited: ${waterAtFreezing.source}`,
   wrong: {
     base: 'split',
     instead: [['rise at most 300 micron', 'rise at most 900 micron # <- here']],
   },
   right: { base: 'split' },
   step(here) {
-    if (here.per !== null) return;
     for (const event of here.events('stands')) {
       const start = Math.max(
         0,
         ...event.spaces.flatMap((space) => space.cells.map((cell) => contentsOfCell(here.before, cell).low)),
       );
+      if (event.rise === null) continue;
+      const end = start + event.rise;
+      const wet = waterAtFreezing.quantity.low;
       // A level that is too high by itself is the evacuation's finding.
-      if (event.rise === null || start > rule.from * 1.01 || start + event.rise <= rule.to * 1.01) continue;
+      const isOverRule = here.per === null && start <= rule.from * 1.01 && end > rule.to * 1.01;
+      const isWet = start < wet && end > wet;
+      if (!isOverRule && !isWet) continue;
+      const rise = `From ${vacuum(here.plan, start)} this lets the vacuum rise to ${vacuum(here.plan, end)}`;
+      const frozen = shown(here.plan, exactly('temperature', 273.15));
       here.report({
-        message: `From ${vacuum(here.plan, start)} this lets the vacuum rise to ${vacuum(here.plan, start + event.rise)}, and the usual limit is ${vacuum(here.plan, rule.to)} (${rule.source}): allow less, or cite the sheet.`,
+        message: isWet
+          ? `${rise}, and water at ${frozen} boils under ${vacuum(here.plan, wet)} (${waterAtFreezing.source}): a machine with water standing in it passes; allow less${here.per === null ? '' : ', or read the figure in the sheet again'}.`
+          : `${rise}, and the usual limit is ${vacuum(here.plan, rule.to)} (${rule.source}): allow less, or cite the sheet.`,
         slot: 'rise',
         fixes: [
           {

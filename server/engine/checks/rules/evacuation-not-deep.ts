@@ -1,4 +1,4 @@
-import { finalLevel } from '../../reference/evacuation';
+import { finalLevel, shallowestSheet } from '../../reference/evacuation';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { standsNow } from '../plant';
@@ -13,9 +13,9 @@ export const evacuationNotDeep = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'No later step pumps these parts lower than this one, and its target is above 500 micron. Rough pulls before it are not meant.',
+    'No later step pumps these parts lower than this one, and its target is above 500 micron. Rough pulls before it are not meant, nor a target that cites a sheet, unless it lies above what any sheet asks.',
   why: 'Above that level water still stands in the oil; with POE it becomes acid.',
-  source: finalLevel.source,
+  source: `${finalLevel.source}; whatever is cited: ${shallowestSheet.source}`,
   wrong: {
     base: 'split',
     instead: [['evacuate each open part to 500 micron', 'evacuate each open part to 1500 micron # <- here']],
@@ -40,21 +40,21 @@ export const evacuationNotDeep = defineCheck({
             for (const part of space.parts)
               if (end && standsNow(end, part)) last.set(part, { entry, level: event.level });
     for (const { entry, level } of new Set(last.values())) {
-      if (
-        level <= finalLevel.quantity.high * 1.01 ||
-        level >= whole.plan.site.atmosphere ||
-        typeof entry.slot.step.values['per'] === 'string'
-      )
-        continue;
+      const isCited = typeof entry.slot.step.values['per'] === 'string';
+      const most = (isCited ? shallowestSheet : finalLevel).quantity.high;
+      if (level <= most * 1.01 || level >= whole.plan.site.atmosphere) continue;
+      const here = `This is the last evacuation here, and ${vacuum(whole.plan, level)} is above`;
       whole.report(entry, {
-        message: `This is the last evacuation here, and ${vacuum(whole.plan, level)} is above the usual ${vacuum(whole.plan, finalLevel.quantity.high)} (common practice; no authority): go lower, or cite the sheet that asks for no more.`,
+        message: isCited
+          ? `${here} ${vacuum(whole.plan, most)}, more than any sheet lets stand (${shallowestSheet.source}): read the figure and its unit in the sheet again.`
+          : `${here} the usual ${vacuum(whole.plan, most)} (common practice; no authority): go lower, or cite the sheet that asks for no more.`,
         slot: 'level',
         root: entry.slot.step,
         fixes: [
           {
-            title: `Evacuate to ${inOwn(whole.plan, '500 micron', '65 Pa')}`,
+            title: `Evacuate to ${inOwn(whole.plan, '500 micron', '65 Pa absolute')}`,
             edits: (mend) =>
-              edits(mend.replace(entry.slot.step, 'level', `to ${inOwn(whole.plan, '500 micron', '65 Pa')}`)),
+              edits(mend.replace(entry.slot.step, 'level', `to ${inOwn(whole.plan, '500 micron', '65 Pa absolute')}`)),
           },
         ],
       });
