@@ -8,12 +8,15 @@ export function leftAlone(scene: Scene): Ruling {
   if (!step || !after) return unclear('No ruling.');
   if (edit.operator === 'delete') return leftOut(step, scene);
   if (edit.operator === 'duplicate')
-    return /^(change|change-oil|run|sample|pinch-off|remove-cores|charge|adjust|add-oil|start|bench-flush|back-flush|drain)$/.test(
-      step.verb,
-    )
-      ? unclear('A second time may be wanted, or may have nothing to act on.')
-      : harmless('Doing it twice costs time and harms nothing: information at most.');
-  if (edit.past.length > 0) return movedPast(step, edit.past, !/^(up|move to start)/.test(edit.operator), before.plan);
+    return /^(start|adjust|sample)$/.test(step.verb) || /^change pump-oil/.test(step.plain)
+      ? harmless('It runs already, or is looked at and set once more as the rule itself asks (9.2).')
+      : /^(change|change-oil|run|pinch-off|remove-cores|charge|add-oil|bench-flush|back-flush|drain)$/.test(step.verb)
+        ? unclear('A second time may be wanted, or may have nothing to act on.')
+        : harmless('Doing it twice costs time and harms nothing: information at most.');
+  if (edit.past.length > 0) {
+    const again = edit.steps.filter((each) => each.verb === step.verb).length > 1;
+    return movedPast(step, edit.past, !/^(up|move to start)/.test(edit.operator), before.plan, again);
+  }
   switch (edit.operator) {
     case 'near end only':
     case 'far end only':
@@ -28,9 +31,12 @@ export function leftAlone(scene: Scene): Ruling {
       return unclear('The joint may be one without a torch.');
     case 'drop first of list':
     case 'drop last of list':
-      return /^(disconnect|connect|install|place|cut-out|remove)$/.test(step.verb)
-        ? harmless('What is done to its neighbours, or a later step, does it.')
-        : unclear('One thing less.');
+      if (step.verb === 'reset' && before.plan.kinds.includes('conversion'))
+        return harmful('That control stays set for the old refrigerant (9.3, 13.3).', /start|adjust|conversion/);
+      if (/^(move-product|tag|untag|notify|photo|unwrap)$/.test(step.verb))
+        return harmless('Printed, or a habit that sound jobs do without.');
+      if (!/^(disconnect|connect|install|place|cut-out|remove)$/.test(step.verb)) return unclear('One thing less.');
+      return leftOn(scene) ?? harmless('What is done to its neighbours, or a later step, does it.');
     case 'kept to one line':
       return before.plan.graph.parts.filter((part) => part.kind.group === 'line' && part.standing === 'kept').length ===
         1
@@ -41,6 +47,26 @@ export function leftAlone(scene: Scene): Ruling {
     default:
       return unclear('No rule of the trade that words and model settle.');
   }
+}
+
+/** What a list of things to take apart leaves on for good, or leaves joined at a tee. */
+function leftOn({ edit, before: { plan } }: Scene): Ruling | null {
+  const step = edit.steps[edit.at]!;
+  if (!/^(disconnect|cut-out|remove)$/.test(step.verb)) return null;
+  const words = (line: string): readonly string[] => line.trim().split(/[ ,]+/);
+  const [name] = words(edit.was).filter((word) => !words(edit.now).includes(word));
+  const [part] = (name && plan.graph.named.get(name)) || [];
+  if (part === undefined) return null;
+  const { kind, ends } = plan.graph.parts[part]!;
+  const others = edit.steps.slice(edit.at + 1);
+  if (kind.kind === 'piercing-valve' && !others.some((each) => words(each.plain).includes(name!)))
+    return unclear('The tap stays on the line; whether one may is not said (handbook silent).');
+  const tee = ends.some((end) => (plan.graph.joints[plan.graph.ends[end]!.joint]?.ends.length ?? 0) > 2);
+  return tee && others.some((each) => /^(flush|back-flush|purge|blow-out)$/.test(each.verb))
+    ? unclear(
+        'What is flushed comes out at the tee, or goes on into the line left joined there (5.2: each line for itself).',
+      )
+    : null;
 }
 
 function leftOut(step: Line, { edit, before: { plan } }: Scene): Ruling {

@@ -1,3 +1,4 @@
+import { isLine } from '../../server/engine/circuit/kinds';
 import type { Plan } from '../../server/engine/plan/plan';
 import { harmful, harmless, type Line, type Ruling, unclear } from './scene';
 
@@ -15,6 +16,37 @@ const ofLines =
 const modelled =
   /^(lock-out|restore|recover|prove-zero|break-vacuum|disconnect|cut-out|remove|place|install|connect|release|open|close|return|trim|take-off|unplug|crimp|choke|tape|cap|uncap|flare|bypass|stop|inspect|energise|start|blow-out|purge|flush|pull-swab|decay-test|pressure-test|evacuate|charge|change|renew|pump-down|read|adjust)$/;
 
+/** Steps that take joints apart, and what is done to an end that stands open. */
+const opens = /^(disconnect|cut-out|remove)\b/;
+const onEnds = /^(crimp|choke|tape|cap|flare)\b/;
+
+/** What is put on an end, or made of it, before the joint is taken apart. */
+function early(opening: Line, made: Line, plan: Plan): Ruling {
+  const { graph } = plan;
+  const parts = (line: Line): readonly number[] => {
+    const words = line.plain.replace(/ (at|with|leaving|to) .*/, '').split(/[ ,]+/);
+    const named = words.flatMap((word) => graph.named.get(word) ?? []);
+    const lines = /\blines?\b/.test(line.plain) ? graph.parts.filter((part) => isLine(part.kind)) : [];
+    return [...named, ...lines.map((part) => part.index)];
+  };
+  const [open, ends] = [parts(opening), parts(made)];
+  if (open.length === 0 || ends.length === 0)
+    return unclear('Whether the joint that is taken apart is that of the end is not told by the words.');
+  const met = new Set(
+    open.flatMap((part) =>
+      graph.parts[part]!.ends.flatMap((end) =>
+        (graph.joints[graph.ends[end]!.joint]?.ends ?? []).map((each) => graph.ends[each]!.part),
+      ),
+    ),
+  );
+  return ends.some((part) => open.includes(part) || met.has(part))
+    ? harmful(
+        'The end is not open yet; when its joint is taken apart it stands open and bare (13.1: open, then capped).',
+        /^\s*([\w-]+: )?(crimp|choke|tape|cap|flare|disconnect|cut-out|remove|flush|purge)\b/,
+      )
+    : harmless('Another joint than that of the end.');
+}
+
 /** What is said of two steps of which `first` came before `second` and now comes after it. */
 function pair(first: Line, second: Line, plan: Plan): Ruling {
   const is = (a: RegExp, b: RegExp): boolean => a.test(first.plain) && b.test(second.plain);
@@ -23,6 +55,17 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
       'Started or adjusted before the charge is weighed in (13.2).',
       /^\s*([\w-]+: )?(start|adjust|charge|restore power|read|record|label|leak-check|prove)\b/,
     );
+  if (is(/^(charge|adjust charge)\b/, /^label\b/))
+    return harmful('Labelled before what the label tells is in the machine (13.1: tune before label).', /label|charge/);
+  if (is(/^(recover|charge|adjust charge)\b/, /^record .*\bquantities\b/))
+    return harmful('Amounts are written down before they are weighed (13.1 records).', /record|recover|charge/);
+  if (is(/^restore power/, /^prove-airflow/))
+    return harmful('The fan does not run yet, so that no airflow can be proved (9.2).', /prove-airflow|restore/);
+  if (is(torch, /^watch/)) return harmful('The watch for fire is over before the torch is lit (11, braze).', /watch/);
+  if (is(/^start\b/, /^prove-airflow/)) return harmless('The airflow is proved before or after the start (13.1, 9.2).');
+  if (is(/^(start|adjust|prove-airflow)\b/, /^leak-check/))
+    return harmless('A look with the detector needs gas in it and no more (7.4).');
+  if (is(opens, onEnds)) return early(first, second, plan);
   if (is(/^prove-airflow/, /^adjust charge/))
     return harmful('Adjusted before the airflow is proved (9.2; floor list).', /adjust|prove-airflow/);
   if (is(/^check (rotation|water)/, /^start/))
@@ -86,7 +129,9 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
 }
 
 /** A step moved past others: harmful if one pair is, harmless if every pair is. */
-export function movedPast(step: Line, past: readonly Line[], down: boolean, plan: Plan): Ruling {
+export function movedPast(step: Line, past: readonly Line[], down: boolean, plan: Plan, again = false): Ruling {
+  if (again && !down && step.verb === 'start' && past.some((each) => each.verb === 'recover'))
+    return unclear('It runs once more on its old charge (13.1 baseline), and is started after the work as well.');
   const pairs = past.map((each) => (down ? pair(step, each, plan) : pair(each, step, plan)));
   const broken = pairs.filter((each) => each.verdict === 'harmful');
   const lines = broken.map((each) => each.lines?.source).join('|');
