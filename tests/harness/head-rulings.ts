@@ -105,6 +105,8 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
           : unclear('Oil comes back where the line does not rise.');
     }
     case 'certificate too low': {
+      if (plan.system.refrigerant.before === 'R-744' && after(plan) === 'R-744')
+        return harmless('Carbon dioxide may be let go anywhere; no certificate is asked (2.2).');
       const others = edit.source
         .split('\n')
         .filter((line, k) => k !== edit.touched[0] && /certified (universal|type-I{1,2})\b(?!I)/.test(line));

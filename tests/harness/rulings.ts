@@ -1,7 +1,7 @@
 import { figureRuling } from './figure-rulings';
 import { headRuling } from './head-rulings';
 import { leftAlone } from './order-rulings';
-import { harmful, type Ruling, type Scene } from './scene';
+import { harmful, harmless, type Ruling, type Scene } from './scene';
 import { keyOf } from './trade/fault';
 import { wordRuling } from './word-rulings';
 
@@ -11,11 +11,29 @@ import { wordRuling } from './word-rulings';
  * it looks at a check or at the engine's walk; rulings are committed before the checks are run on them.
  */
 export function rulingOf(scene: Scene): Ruling {
+  const departed = notDone(scene);
+  if (departed) return departed;
   const direct = wordRuling(scene) ?? headRuling(scene) ?? drierLine(scene);
   const broken = brokenBy(scene);
   if (direct) return direct.verdict === 'harmful' && broken ? merged(direct, broken) : direct;
   if (broken) return broken;
   return burnt(scene) ?? figureRuling(scene) ?? leftAlone(scene);
+}
+
+/** A step of a standard that the job skips or does otherwise: what it says of time, place and figures is not done here. */
+function notDone({ edit, before: { plan } }: Scene): Ruling | null {
+  const label = edit.steps[edit.at]?.label ?? null;
+  if (
+    label === null ||
+    edit.file === edit.plan ||
+    !/^(figure|drop (container|outdoors|time|wait|bubbles))/.test(edit.operator)
+  )
+    return null;
+  return plan.departures.some((each) => each.label === label && (each.kind === 'skip' || each.kind === 'replace'))
+    ? harmless(
+        'The one job that follows the standard skips this step or does another in its place (language: departures).',
+      )
+    : null;
 }
 
 /** What the plan breaks after the edit that it did not break before; null if nothing. */

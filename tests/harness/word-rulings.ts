@@ -62,6 +62,7 @@ export function wordRuling({ edit, before, after }: Scene): Ruling | null {
     case 'drop bubbles':
       return harmless('The hold proves the same; the bubbles only show where.');
     case 'drop limit':
+      if (/ per "/.test(step.plain)) return unclear('The sheet cited gives the limit (8.1; the maker is first).');
       return harmful('A decay test with no limit proves nothing (8.1).');
     case 'drop time':
       return step.verb === 'decay-test'
