@@ -20,7 +20,7 @@ export const refrigerantChapters = (): readonly string[] => [
     ]),
   ),
   '## From when rules restrict them',
-  'None of these was read in full; “not verified” says that the text of the rule was not opened, and the plan’s own date decides which hold.',
+  '“Verified” says that the text of the rule, or a reproduction of it, was read for the figure and the date; “not verified” says that it was not opened. The plan’s own date decides which hold.',
   rows(
     ['rule', 'law', 'from', 'what', 'cited', 'how sure'],
     lawDates.map((row) => [

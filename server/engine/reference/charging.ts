@@ -91,6 +91,14 @@ export const leastSuperheatTarget = fact(
   `${regulation}: a target under 5 degF is not valid`,
   'published',
 );
+/** Targets at a fixed orifice, by wet bulb and outdoor temperature: the ends of the table. */
+export const orificeSuperheat = fact(
+  'temperature-difference',
+  5 * fahrenheitDifference,
+  45 * fahrenheitDifference,
+  'table of superheat at a fixed orifice, by return wet bulb and outdoor temperature: common printings, from memory',
+  'memory',
+);
 /** A receiver that must hold a pump-down is not filled beyond this. */
 export const receiverFill = fact(
   'share',

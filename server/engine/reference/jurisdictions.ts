@@ -52,25 +52,29 @@ export interface CertificateRule {
   readonly mostSealed: number;
 }
 
-/** Categories of (EU) 2015/2067 article 3, kept by (EU) 2024/2215: II to 3 kg (6 kg sealed), I for all. From memory. */
+/**
+ * Categories of (EU) 2015/2067 article 3: I for all, II below 3 kg (below 6 kg where sealed; from memory). Article 11 of
+ * (EU) 2024/2215 repealed it for certificates A1 to E; its article 10 deals with the ones that people hold.
+ */
 export const europeanCertificates: Readonly<Record<string, CertificateRule>> = {
   'category-I': { law: 'EU', most: Number.POSITIVE_INFINITY, mostSealed: Number.POSITIVE_INFINITY },
   'category-II': { law: 'EU', most: 3, mostSealed: 6 },
 };
-export const europeanCertificateSource = '(EU) 2015/2067 article 3, categories I and II (from memory)';
+export const europeanCertificateSource =
+  '(EU) 2015/2067 article 3, categories I and II, repealed by (EU) 2024/2215 (figures from memory)';
 
-/** What a finding rests on, by matter and law. Those of the EU are from memory. */
+/** What a finding rests on, by matter and law. Of the EU, the articles of (EU) 2024/573 were read; the rest is from memory. */
 export const citations: Readonly<Record<Law, Readonly<Record<LawMatter, string>>>> = {
   US: {
     opening: '40 CFR 82.154, 82.156',
     machine: '40 CFR 82.158',
     mixing: '40 CFR 82.154, 82.164',
-    cylinder: '49 CFR 173.301a, 180.205',
-    waste: '40 CFR 279.10, 261.31',
+    cylinder: '49 CFR 173.301a(d), 173.304(b), 180.205(c)',
+    waste: '40 CFR 279.10(b)(1)(ii), 261.31(a)',
     lockOut: '29 CFR 1910.147',
-    fireWatch: '29 CFR 1910.252',
-    oxygen: '29 CFR 1910.146',
-    records: '40 CFR 82.156(a)(3), 82.157',
+    fireWatch: '29 CFR 1910.252(a)(2)(iii)(B)',
+    oxygen: '29 CFR 1910.146(b)',
+    records: '40 CFR 82.156(a)(3), 82.157, 84.106',
   },
   EU: {
     opening: '(EU) 2024/573 articles 4 and 8',

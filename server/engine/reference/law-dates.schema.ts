@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** Rules that begin on a date. `verified` is false until somebody has read the rule itself. */
+/** Rules that begin on a date. `verified` is false until somebody has read the rule itself, or its text as reproduced. */
 export const lawDatesTable = z.object({
   rows: z.array(
     z.object({
@@ -11,7 +11,10 @@ export const lawDatesTable = z.object({
       equipment: z.array(z.string()).nullable(),
       from: z.iso.date(),
       subject: z.string().min(10),
+      /** The warming potential from which on the rule forbids: what is allowed lies below it. */
       limit: z.number().nullable(),
+      /** The refrigerants that the rule names, where it goes by no warming potential. */
+      refrigerants: z.array(z.string().regex(/^R-/)).optional(),
       /** The limit holds for charges below this only, kg. */
       chargeBelow: z.number().positive().optional(),
       citation: z.string().min(5),

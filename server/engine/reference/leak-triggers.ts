@@ -17,23 +17,54 @@ export interface LeakRule {
   readonly confidence: Confidence;
 }
 
+/** The regulated substances of 42 U.S.C. 7675(c)(1). */
+const regulated: ReadonlySet<string> = new Set([
+  'R-23',
+  'R-32',
+  'R-41',
+  'R-125',
+  'R-134',
+  'R-134a',
+  'R-143',
+  'R-143a',
+  'R-152',
+  'R-152a',
+  'R-227ea',
+  'R-236cb',
+  'R-236ea',
+  'R-236fa',
+  'R-245ca',
+  'R-245fa',
+  'R-365mfc',
+  'R-43-10mee',
+]);
+
 /**
  * The leak rate that triggers a repair, or undefined where neither rule covers the appliance: 40 CFR 82.157 for
- * ozone-depleting gas from 50 lb, 40 CFR 84.106 for the rest from 15 lb, a warming potential above 53 and 2026-01-01,
- * which leaves residential and light commercial air conditioning out. `charge` in kg; `warming` by the fourth report.
+ * ozone-depleting gas and its blends from 50 lb; 40 CFR 84.106 from 15 lb and from 2026-01-01 for what holds a regulated
+ * substance, or is a substitute with a warming potential above 53. That one leaves out residential and light commercial
+ * air conditioning, and gas that is ozone-depleting and nothing else; so a blend such as R-402A comes under it below 50 lb.
+ * `charge` in kg; `warming` by the fourth report; `composition` null for a single substance.
  */
 export const leakRule = (
   use: ApplianceUse,
   charge: number,
-  refrigerant: { readonly ozoneDepleting: boolean; readonly warming: number },
+  refrigerant: {
+    readonly ozoneDepleting: boolean;
+    readonly warming: number;
+    readonly composition: readonly { readonly refrigerant: string }[] | null;
+  },
   date: string,
 ): LeakRule | undefined => {
-  if (refrigerant.ozoneDepleting)
-    return charge >= 50 * pound - 1e-9
-      ? { share: triggers[use], citation: '40 CFR 82.157', confidence: 'published' }
-      : undefined;
-  const covered = use !== 'residential-and-light-commercial' && refrigerant.warming > 53 && date >= '2026-01-01';
+  const share = triggers[use];
+  if (refrigerant.ozoneDepleting && charge >= 50 * pound - 1e-9)
+    return { share, citation: '40 CFR 82.157(c)', confidence: 'published' };
+  const held = refrigerant.composition?.some((part) => regulated.has(part.refrigerant)) ?? false;
+  const covered =
+    use !== 'residential-and-light-commercial' &&
+    (held || (!refrigerant.ozoneDepleting && refrigerant.warming > 53)) &&
+    date >= '2026-01-01';
   return covered && charge >= 15 * pound - 1e-9
-    ? { share: triggers[use], citation: '40 CFR 84.106', confidence: 'memory' }
+    ? { share, citation: '40 CFR 84.106(c)', confidence: 'published' }
     : undefined;
 };

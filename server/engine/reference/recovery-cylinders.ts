@@ -72,8 +72,8 @@ export const fillingDensity = (refrigerant: string): number | undefined => filli
 /** Only high-pressure cylinders of seamless steel take these: they are near or above their critical point in the sun. */
 export const highPressureOnly: readonly string[] = ['R-13', 'R-23', 'R-503', 'R-508A', 'R-508B', 'R-744'];
 
-/** Basic period between retests of welded cylinders (4B, 4BA, 4BW), years; longer in listed special cases. */
-export const retestYears: Fact = fact('count', 5, 5, '49 CFR 180.209 table 1', 'published');
+/** Least period between retests of welded cylinders (4B, 4BA, 4BW), years; 7, 10 or 12 by paragraphs (e), (f) and (j). */
+export const retestYears: Fact = fact('count', 5, 5, '49 CFR 180.209(a) table 1', 'published');
 
 export interface CommonRecoveryCylinder {
   readonly name: string;

@@ -4,12 +4,12 @@ import { pound, psi } from './table-units';
 export type PressureClass = 'low' | 'medium' | 'high' | 'very-high';
 
 /**
- * Pressure classes of 40 CFR 82.152 by the saturation pressure of the liquid at 104 °F (40 °C), from memory of the
- * section: low below 45 psia, medium to 170, high to 355, very high above, or with a critical point below 104 °F.
+ * Pressure classes of 40 CFR 82.152 by the saturation pressure of the liquid at 104 °F (40 °C): low below 45 psia,
+ * medium to 170, high to 355, very high above, or with a critical point below 104 °F.
  */
 export const pressureClassBounds = { medium: 45 * psi, high: 170 * psi, veryHigh: 355 * psi } as const;
-export const pressureClassSource = '40 CFR 82.152, pressure classes at 104 degF';
-export const pressureClassConfidence: Confidence = 'memory';
+export const pressureClassSource = '40 CFR 82.152, low-, medium-, high- and very high-pressure appliance, at 104 degF';
+export const pressureClassConfidence: Confidence = 'published';
 
 /** The class by the bubble pressure at 104 °F in Pa; null stands for a critical point below 104 °F. */
 export const pressureClass = (pressureAt104: number | null): PressureClass => {
@@ -69,7 +69,7 @@ export const smallAppliance = {
   shareCompressorDead: 0.8,
   vacuumInHg: 4,
   source: '40 CFR 82.156(b): 90 % with a running compressor, 80 % without, or 4 inHg of vacuum',
-  confidence: 'memory' as Confidence,
+  confidence: 'published' as Confidence,
 } as const;
 
 /** Wait after the level is reached to see whether pressure climbs, s: liquid left, or oil giving off gas. */

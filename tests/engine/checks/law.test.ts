@@ -36,7 +36,7 @@ describe('the law that a site states', () => {
       .map((each) => each.name)
       .sort();
 
-  // 40 CFR 82.156 and 82.161 (handbook 2.1, 2.2); EN 378-4 and (EU) 2015/2067, both from memory.
+  // 40 CFR 82.156(a) and 82.161 (handbook 2.1, 2.2); EN 378-4 and (EU) 2015/2067 article 3, both from memory.
   it.each([
     ['law US', 'universal', '0 inHg', []],
     ['law US', 'category-I', '0 inHg', ['certificate-does-not-cover']],
@@ -51,13 +51,31 @@ describe('the law that a site states', () => {
     expect(base(law, crew, level)).toEqual(expected);
   });
 
-  // (EU) 2024/573 annex IV and article 13, 40 CFR 84.54: from memory.
+  // (EU) 2024/573 annex IV; 40 CFR 84.54(c)(9), (c)(3), and (c)(8), which names refrigerants and no warming potential.
   it.each([
     ['a split of less than 3 kg in the EU', 'law EU', '', 'R-410A', '5 lb', ['warming-over-limit']],
     ['a split of more than 3 kg in the EU', 'law EU', '', 'R-410A', '8 lb', []],
     ['a cold store in the US', 'law US', 'equipment cold-storage', 'R-448A', '6 lb', ['warming-over-limit']],
     ['a cold store with R-454C', 'law US', 'equipment cold-storage', 'R-454C', '6 lb', []],
     ['a chiller with R-410A', 'law US', 'equipment chiller', 'R-410A', '6 lb', ['warming-over-limit']],
+    [
+      'road transport with a gas that the rule names',
+      'law US',
+      'equipment transport',
+      'R-404A',
+      '6 lb',
+      ['warming-over-limit'],
+    ],
+    ['road transport with one that it does not name', 'law US', 'equipment transport', 'R-452A', '6 lb', []],
+    ['a remote condensing unit of 1387', 'law US', 'equipment condensing-unit', 'R-448A', '6 lb', []],
+    [
+      'a remote condensing unit of 3922',
+      'law US',
+      'equipment condensing-unit',
+      'R-404A',
+      '6 lb',
+      ['warming-over-limit'],
+    ],
     ['no law that is known', 'law elsewhere', 'equipment chiller', 'R-410A', '6 lb', []],
   ] as const)('limits the warming potential of %s', (_what, law, equipment, refrigerant, charge, expected) => {
     const names = found(

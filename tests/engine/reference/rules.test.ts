@@ -30,7 +30,7 @@ describe('recovery', () => {
     expect(recoveryLevel(group, pounds * pound, made)).toEqual(level);
   });
 
-  // 40 CFR 82.152, from memory.
+  // 40 CFR 82.152, low-, medium-, high- and very high-pressure appliance.
   it.each([
     [44, 'low'],
     [148, 'medium'],
@@ -131,25 +131,46 @@ describe('waste', () => {
 });
 
 describe('other limits', () => {
-  // WE-16: 40 CFR 82.157 for ozone-depleting gas, 60 lb.
+  // WE-16: 40 CFR 82.157(a) and (c)(2) for ozone-depleting gas, 60 lb.
   it.each([
     ['comfort-cooling', 0.1],
     ['commercial', 0.2],
     ['industrial', 0.3],
   ] as const)('%s leaks at most %f a year', (use, share) => {
-    expect(leakRule(use, 60 * pound, { ozoneDepleting: true, warming: 1810 }, '2027-01-01')).toMatchObject({
+    expect(
+      leakRule(use, 60 * pound, { ozoneDepleting: true, warming: 1810, composition: null }, '2027-01-01'),
+    ).toMatchObject({
       share,
-      citation: '40 CFR 82.157',
+      citation: '40 CFR 82.157(c)',
+      confidence: 'published',
     });
   });
 
   it('covers HFC from 15 lb and from 2026, but not residential air conditioning', () => {
-    // 40 CFR 84.106, from memory.
-    const gas = { ozoneDepleting: false, warming: 1387 };
+    // 40 CFR 84.106(a)(1) to (4) and (c)(2).
+    const gas = { ozoneDepleting: false, warming: 1387, composition: [{ refrigerant: 'R-32' }] };
     expect(leakRule('commercial', 15 * pound, gas, '2025-12-31')).toBeUndefined();
     expect(leakRule('commercial', 15 * pound, gas, '2026-01-01')?.share).toBe(0.2);
     expect(leakRule('commercial', 14 * pound, gas, '2026-01-01')).toBeUndefined();
     expect(leakRule('residential-and-light-commercial', 30 * pound, gas, '2027-01-01')).toBeUndefined();
+  });
+
+  // 40 CFR 82.157(a) from 50 lb of a blend too; 84.106(a)(3)(i) leaves out only what is ozone-depleting and nothing else.
+  it.each([
+    ['R-22 and R-125', ['R-125', 'R-290', 'R-22'], 2788, 20, '40 CFR 84.106(c)'],
+    ['R-22 and R-125', ['R-125', 'R-290', 'R-22'], 2788, 50, '40 CFR 82.157(c)'],
+    ['HCFC alone', ['R-22', 'R-124', 'R-142b'], 1585, 20, undefined],
+    ['HCFC alone', ['R-22', 'R-124', 'R-142b'], 1585, 50, '40 CFR 82.157(c)'],
+  ] as const)('a blend of %s (%s, %d), %d lb: %s', (_what, parts, warming, pounds, citation) => {
+    const blend = { ozoneDepleting: true, warming, composition: parts.map((refrigerant) => ({ refrigerant })) };
+    expect(leakRule('commercial', pounds * pound, blend, '2027-01-01')?.citation).toBe(citation);
+  });
+
+  it('asks nothing of a substitute with a warming potential of 53 and less', () => {
+    // 40 CFR 84.106(a)(2): above 53.
+    const gas = { ozoneDepleting: false, composition: null };
+    expect(leakRule('commercial', 30 * pound, { ...gas, warming: 53 }, '2027-01-01')).toBeUndefined();
+    expect(leakRule('commercial', 30 * pound, { ...gas, warming: 54 }, '2027-01-01')?.share).toBe(0.2);
   });
 
   // Trade handbook table, from memory (handbook 4.5): the row next below holds between rows.

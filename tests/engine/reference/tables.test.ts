@@ -112,9 +112,11 @@ describe('first charges and dates', () => {
   });
 
   it('holds a rule from its day on', () => {
-    // 91 FR 31284, effective 2026-07-27 (handbook 3.1).
+    // 91 FR 31284, effective 2026-07-27 (handbook 3.1): the limits that it raised hold from that day too.
     expect(inForce('technology-transition-amendment', '2026-07-26')).toBe(false);
     expect(inForce('technology-transition-amendment', '2026-07-27')).toBe(true);
+    expect(inForce('cold-storage-limit', '2026-07-26')).toBe(false);
+    expect(inForce('remote-condensing-limit', '2026-07-27')).toBe(true);
     expect(inForce('no-such-rule', '2099-01-01')).toBe(false);
     expect(lawDateNamed('no-such-rule')).toBeUndefined();
   });

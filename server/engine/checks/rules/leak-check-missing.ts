@@ -22,7 +22,7 @@ export const leakCheckMissing = defineCheck({
     'The job is a repair, no burnout: a machine that stays is opened and filled again; its charge is of the size for which the law of the site wants a repair verified, and no step looks for leaks once the refrigerant is in.',
   why: 'A test with nitrogen on a machine that stands cold does not show the leak at the valve that opens when it runs hot; the owner must show the verification.',
   source:
-    '40 CFR 82.157 from 50 lb of an ozone-depleting gas, 40 CFR 84.106 from 15 lb of others; (EU) 2024/573: within a month of a repair, from 5 t of CO2 (all from memory, handbook 2.2)',
+    '40 CFR 82.157(e) from 50 lb of an ozone-depleting gas, 40 CFR 84.106(e) from 15 lb of others and of blends that hold an HFC; (EU) 2024/573: within a month of a repair, from 5 t of CO2 (handbook 2.2)',
   wrong: {
     base: 'rack',
     plan: 'kind repair',
@@ -86,7 +86,7 @@ function askedBy(plan: Plan): string | null {
   const rule = leakRule(
     useOf(plan),
     mass,
-    { ozoneDepleting: facts.ozoneDepleting, warming: facts.warming.fourth },
+    { ozoneDepleting: facts.ozoneDepleting, warming: facts.warming.fourth, composition: facts.composition },
     plan.day,
   );
   return rule?.citation ?? null;

@@ -18,7 +18,7 @@ export const refrigerantNotAllowed = defineCheck({
   ground: 'law',
   meaning: 'On the date of the plan a rule forbids this refrigerant in new equipment, or forbids going over to it.',
   why: 'The installation is against the law, and the owner is left with a machine that nobody may fill.',
-  source: 'table of dates: 40 CFR 82.15(g), 40 CFR 84.54, 88 FR 88825, 91 FR 31284; (EU) 2024/590',
+  source: 'table of dates: 40 CFR 82.16(c), 82.306, 84.54, 88 FR 88825, 91 FR 31284; (EU) 2024/590',
   wrong: {
     base: 'split',
     plan: 'date 2026-03-02',
@@ -57,10 +57,10 @@ function forbids(plan: Plan, facts: RefrigerantFacts): LawDate | undefined {
     : undefined;
 }
 
-/** New comfort cooling whose refrigerant is above the limit of warming potential. */
+/** New comfort cooling whose refrigerant reaches the limit of warming potential: the rule forbids 700 and more. */
 export function overWarming(plan: Plan, facts: RefrigerantFacts): boolean {
   const limit = lawDateNamed('technology-transition-ac')?.limit ?? Number.POSITIVE_INFINITY;
-  return lawOf(plan) === 'US' && isNewMachine(plan) && isComfort(plan) && facts.warming.fourth > limit;
+  return lawOf(plan) === 'US' && isNewMachine(plan) && isComfort(plan) && facts.warming.fourth >= limit;
 }
 
 export function say(whole: Whole, law: LawDate, facts: RefrigerantFacts, way: string): void {

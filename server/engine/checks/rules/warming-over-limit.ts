@@ -19,9 +19,9 @@ export const warmingOverLimit = defineCheck({
   ground: 'law',
   yieldsTo: ['refrigerant-not-allowed', 'refrigerant-from-stock-only'],
   meaning:
-    'The machine is new, the plan states what kind of equipment it is, and on the day of the plan a rule limits the warming potential of its refrigerant below this one; or, under the law of the EU, a machine is serviced with a gas that may only be used reclaimed.',
+    'The machine is new, the plan states what kind of equipment it is, and on the day of the plan a rule limits the warming potential below this one, or names the refrigerant; or, under the law of the EU, a machine is serviced with a gas that may only be used reclaimed.',
   why: 'The limits differ by kind of equipment, by date and by size, and they change: a machine that breaks one may not be sold, put in or filled.',
-  source: 'table of dates: 40 CFR 84.54 and its amendments, (EU) 2024/573 (mostly from memory, not verified)',
+  source: 'table of dates: 40 CFR 84.54 and its amendments, (EU) 2024/573 (each row says whether its text was read)',
   wrong: {
     base: 'split',
     instead: [
@@ -40,9 +40,7 @@ export const warmingOverLimit = defineCheck({
     const day = plan.day;
     if (!facts || day === null || facts.ozoneDepleting) return;
     const law = lawOf(plan);
-    const over = lawDates.filter(
-      (row) => row.law === law && day >= row.from && row.limit !== null && facts.warming.fourth > row.limit,
-    );
+    const over = lawDates.filter((row) => row.law === law && day >= row.from && forbids(row, facts));
     const limit = isNewMachine(plan) ? over.find((row) => holdsFor(plan, row)) : undefined;
     if (limit) {
       report(whole, limit, facts, 'choose another refrigerant, or read the rule and accept this with what it says');
@@ -53,6 +51,10 @@ export const warmingOverLimit = defineCheck({
       report(whole, service, facts, 'bring reclaimed gas and accept this with its paper, or convert the machine');
   },
 });
+
+/** What the rule names, or what reaches its limit: the rules forbid that warming potential and more. */
+const forbids = (row: LawDate, facts: RefrigerantFacts): boolean =>
+  row.refrigerants?.includes(facts.name) ?? (row.limit !== null && facts.warming.fourth >= row.limit);
 
 const holdsFor = (plan: Plan, row: LawDate): boolean => {
   const kind = statedEquipment(plan) ?? (isComfort(plan) ? 'air-conditioning' : null);

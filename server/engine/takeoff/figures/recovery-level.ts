@@ -31,7 +31,7 @@ export const recoveryLevel = relation({
   formula: 'row of 40 CFR 82.156 table 1 by pressure class (liquid pressure at 104 °F), charge and the machine’s date',
   validity: 'appliances under 40 CFR 82 subpart F, not vehicles and small appliances',
   sources: [recoveryLevelSource, pressureClassSource],
-  confidence: 'memory',
+  confidence: 'published',
   assumptions: [
     'vacuum counted from 29.9 inHg as in the table',
     'a section that is shut off counts with its own charge',
