@@ -7,7 +7,7 @@ import { timeOf, visitOf } from '../course';
 import { defineCheck } from '../define';
 import { edits, shown, underLaw } from '../support';
 
-/** 29 CFR 1910.252 asks half an hour (newer fire codes an hour); taken where the site asks for a watch and gives no time. */
+/** 29 CFR 1910.252(a)(2)(iii)(B) asks half an hour (newer fire codes an hour); taken where the site asks for a watch and gives no time. */
 const usual = exactly('time', 30 * minute);
 
 /** A torch on a site that asks for a watch, and nobody stays. */
@@ -21,7 +21,7 @@ export const hotWorkWatchMissing = defineCheck({
   meaning:
     'The site asks for a watch wherever a torch is used (`hot-work` of the site), and after the last torch no step watches, or not for as long as the site asks; or the plan has a watch of itself, shorter than 30 minutes.',
   why: 'Insulation and dust in a wall glow for an hour before they burn; the permit and the insurance hang on the watch.',
-  source: '29 CFR 1910.252: at least 30 minutes; 60 in newer fire codes (from memory, handbook 11)',
+  source: '29 CFR 1910.252(a)(2)(iii)(B): at least 30 minutes; 60 in newer fire codes (these from memory, handbook 11)',
   wrong: {
     base: 'split',
     instead: [

@@ -3,7 +3,7 @@ import { marked } from '../course';
 import { defineCheck } from '../define';
 import { authority, edits, underLaw } from '../support';
 
-/** From this charge on the amounts recovered must be written down (40 CFR 82.156(a)(3), from memory). */
+/** From this charge on, up to 50 lb, what is recovered from a machine that is disposed of is written down (40 CFR 82.156(a)(3)). */
 const recordedFrom = 5 * pound;
 
 /** A charge recovered and nothing written down. */
@@ -16,7 +16,7 @@ export const recordMissing = defineCheck({
   ground: 'law',
   meaning: 'Five pounds or more of refrigerant are recovered, and no step records quantities or weighs the cylinder.',
   why: 'The owner and the law ask how much went out and in; the weight is also the best estimate of the right charge.',
-  source: `40 CFR 82.156(a)(3) for 5 to 50 lb, 82.157 above, from memory (handbook 2.2); ${authority}`,
+  source: `40 CFR 82.156(a)(3) for 5 to 50 lb of a machine that is disposed of, 82.157(b) from 50 lb, 84.106 from 15 lb; for the rest common practice (handbook 2.2); ${authority}`,
   wrong: {
     base: 'split',
     instead: [

@@ -20,7 +20,7 @@ export const recoveryCylinderRating = defineCheck({
   meaning:
     'At 131 °F the refrigerant stands at more than five quarters of the service pressure stamped on the cylinder.',
   why: 'In a hot van its relief opens, or it bursts.',
-  source: '49 CFR 173.301a(c) (from memory); saturation from the property tables',
+  source: '49 CFR 173.301a(d); saturation from the property tables',
   wrong: {
     base: 'ductless',
     plan: bringing('recovery 1 x rc-260 empty # <- here'),

