@@ -57,6 +57,13 @@ export type Event =
       readonly time: Quantity | null;
       readonly rise: number | null;
     }
+  /** Refrigerant that is let into the air on purpose. */
+  | {
+      readonly type: 'vents';
+      readonly spaces: readonly Space[];
+      readonly held: readonly Contents[];
+      readonly outdoors: boolean;
+    }
   | {
       readonly type: 'lets-down';
       readonly spaces: readonly Space[];

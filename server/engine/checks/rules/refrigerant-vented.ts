@@ -1,9 +1,10 @@
 import type { Space } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
-import { defineCheck } from '../define';
+import { freelyVented } from '../../reference/venting-exempt';
+import { defineCheck, type Here } from '../define';
 import { isOrAre } from '../is-are';
 import { aboveZero, isJoined, standsNow } from '../plant';
-import { gauge, underLaw } from '../support';
+import { edits, gauge, underLaw } from '../support';
 import { moveDown } from '../ways-out';
 
 /** Refrigerant let into the air by something else than a joint undone: a valve, a cap, a cut. */
@@ -15,7 +16,8 @@ export const refrigerantVented = defineCheck({
   reads: 'state',
   ground: 'law',
   yieldsTo: ['open-under-pressure', 'valves-opened-early', 'joint-left-open'],
-  meaning: 'A valve, a cap or an open end that this step frees lets refrigerant into the air.',
+  meaning:
+    'A valve, a cap or an open end that this step frees lets refrigerant into the air, or the step lets it off on purpose. Carbon dioxide may be let off, outdoors.',
   why: 'Knowing release of refrigerant is against the law, wastes the charge and can burn or suffocate people. Hose purges within good practice are not meant.',
   source: '40 CFR 82.154 (handbook 2.2)',
   wrong: {
@@ -29,6 +31,7 @@ export const refrigerantVented = defineCheck({
   },
   right: { base: 'rack' },
   step(here) {
+    onPurpose(here);
     if (here.events('opens').length > 0) return;
     for (const { space, contents } of here.entry.released) {
       if (!aboveZero(here.before, contents)) continue;
@@ -48,6 +51,30 @@ export const refrigerantVented = defineCheck({
     }
   },
 });
+
+/** What a step lets off: carbon dioxide may go, outdoors, where nobody has to breathe it. */
+function onPurpose(here: Here): void {
+  for (const event of here.events('vents')) {
+    const at = event.held.findIndex((held) => held.refrigerant !== freelyVented || !event.outdoors);
+    if (at < 0) continue;
+    const { refrigerant, high, since } = event.held[at]!;
+    const parts = event.spaces[at]!.parts;
+    const law = underLaw(here.plan, 'opening');
+    here.report({
+      message: (say) =>
+        refrigerant === freelyVented
+          ? `This lets ${refrigerant} at up to ${gauge(here.plan, high)} out of ${say.parts(parts)} where people are: it lies low and takes the air away; lead it outdoors and say so.`
+          : `This lets ${refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, high)} out of ${say.parts(parts)} into the air: recover it${law}.`,
+      slot: 'what',
+      concerns: parts,
+      related: since ? [{ cause: since, message: 'it holds this since here' }] : [],
+      fixes:
+        refrigerant === freelyVented
+          ? [{ title: 'Lead it outdoors', edits: (mend) => edits(mend.append(here.step, ' outdoors')) }]
+          : [],
+    });
+  }
+}
 
 /** Parts that are off where a space stands open. */
 const missingBeside = (plant: Plant, space: Space): readonly number[] => [

@@ -6,7 +6,7 @@ import { heldIn } from '../acts';
 import { outdoors } from '../slots';
 import { verb } from '../verb';
 
-/** Lets nitrogen down to the atmosphere. */
+/** Lets nitrogen down to the atmosphere, or what refrigerant the named parts hold. */
 export const release = verb({
   word: 'release',
   roles: ['state', 'check'],
@@ -17,22 +17,30 @@ export const release = verb({
     outdoors,
   },
   meaning:
-    'Lets nitrogen down, slowly; with no parts named, from every section that it stands in, also behind shut valves.',
+    'Lets nitrogen down, slowly; with no parts named, from every section that it stands in, also behind shut valves. Out of parts that are named it lets carbon dioxide, too, which no machine recovers; of any other refrigerant the checks tell.',
   example: 'release nitrogen outdoors',
   perform(values, act) {
     const named = act.parts(values.what);
     const level = act.quantity(values.to)?.low ?? act.plan.site.atmosphere;
     const now = act.draft.now();
-    const under = spaces(now).filter((space) => {
-      if (named.length > 0 && !space.parts.some((index) => named.includes(index))) return false;
-      const held = heldIn(act, space);
-      return held.gas === 'nitrogen' && held.high > level * 1.001;
-    });
+    const pressed = spaces(now).filter(
+      (space) =>
+        (named.length === 0 || space.parts.some((index) => named.includes(index))) &&
+        heldIn(act, space).high > level * 1.001,
+    );
+    const under = pressed.filter((space) => heldIn(act, space).gas === 'nitrogen');
     const levels = under.map((space) => heldIn(act, space).high);
-    for (const space of under) {
-      const held = heldIn(act, space);
-      act.draft.fill(space.cells, { ...held, low: level, high: level, since: act.cause });
+    // Refrigerant goes only out of parts that are named for it.
+    const vented = named.length > 0 ? pressed.filter((space) => heldIn(act, space).gas === 'refrigerant') : [];
+    if (vented.length > 0) {
+      const held = vented.map((space) => heldIn(act, space));
+      act.emit({ type: 'vents', spaces: vented, held, outdoors: values.outdoors === true });
     }
+    for (const space of [...under, ...vented]) {
+      const held = heldIn(act, space);
+      act.draft.fill(space.cells, { ...held, liquid: false, low: level, high: level, since: act.cause });
+    }
+    if (under.length === 0 && vented.length > 0) return;
     if (under.length === 0) act.emit({ type: 'no-effect', why: 'no nitrogen stands under pressure there' });
     act.emit({ type: 'lets-down', spaces: under, levels, outdoors: values.outdoors === true });
   },
