@@ -75,7 +75,7 @@ export const chargeIntoGas = defineCheck({
                     mend.insertBefore(
                       entry.slot.step,
                       ...(held.high > whole.plan.site.atmosphere * 1.3 ? ['release nitrogen outdoors'] : []),
-                      `evacuate each open part to ${inOwn(whole.plan, '500 micron', '65 Pa')}`,
+                      `evacuate each open part to ${inOwn(whole.plan, '500 micron', '65 Pa absolute')}`,
                       'decay-test each open part for 30 min, rise at most 200 micron',
                     ),
                   ),

@@ -45,7 +45,7 @@ export const evacuationNotReachable = defineCheck({
         if (!pump) {
           if (event.level < pumpUltimate.quantity.high * 0.99 && entry.slot.step.values['per'] === undefined)
             whole.report(entry, {
-              message: `${vacuum(plan, event.level)} is lower than a usual pump reaches with nothing but a gauge on it (${pumpUltimate.source}), and no pump is stated: set a level such as ${inOwn(plan, '250 or 500 micron', '35 or 65 Pa')}, or bring a pump and hoses that reach it.`,
+              message: `${vacuum(plan, event.level)} is lower than a usual pump reaches with nothing but a gauge on it (${pumpUltimate.source}), and no pump is stated: set a level such as ${inOwn(plan, '250 or 500 micron', '35 or 65 Pa absolute')}, or bring a pump and hoses that reach it.`,
               slot: 'level',
               fixes: usualLevel(plan, entry.slot.step, pumpUltimate.quantity.high),
             });
@@ -85,7 +85,7 @@ export const evacuationNotReachable = defineCheck({
 
 /** The usual level, where the pump gets there. */
 const usualLevel = (plan: Plan, step: Step, reaches: number): readonly WayOut[] =>
-  reaches <= usual ? writeAt(step, step.values['level'], inOwn(plan, '500 micron', '65 Pa')) : [];
+  reaches <= usual ? writeAt(step, step.values['level'], inOwn(plan, '500 micron', '65 Pa absolute')) : [];
 
 /** 65 Pa is a little under 500 micron, Pa absolute (the level that most guides ask for, handbook 8.1). */
 const usual = 65;

@@ -55,7 +55,7 @@ export const impossibleLevel = defineCheck({
     for (const event of here.events('evacuates')) {
       if (event.level < atmosphere - zero) continue;
       here.report({
-        message: `${gauge(here.plan, event.level)} is no vacuum: it is not below the atmosphere (${air()}). A level such as ${inOwn(here.plan, '500 micron', '65 Pa')} belongs here.`,
+        message: `${gauge(here.plan, event.level)} is no vacuum: it is not below the atmosphere (${air()}). A level such as ${inOwn(here.plan, '500 micron', '65 Pa absolute')} belongs here.`,
         slot: 'level',
         root: here.step,
       });
