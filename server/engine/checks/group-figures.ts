@@ -15,6 +15,7 @@ import { limitOfOtherKind } from './rules/limit-of-other-kind';
 import { oilAmountUnlikely } from './rules/oil-amount-unlikely';
 import { purgePressureHigh } from './rules/purge-pressure-high';
 import { stockFallsShort } from './rules/stock-falls-short';
+import { targetUnlikely } from './rules/target-unlikely';
 import { testBelowDesign } from './rules/test-below-design';
 import { testFarAboveDesign } from './rules/test-far-above-design';
 
@@ -26,6 +27,7 @@ export const figureChecks: readonly Check[] = [
   flushTimeUnusual,
   testBelowDesign,
   testFarAboveDesign,
+  targetUnlikely,
   purgePressureHigh,
   evacuationNotDeep,
   evacuationNotReachable,

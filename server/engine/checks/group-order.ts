@@ -50,6 +50,7 @@ import { powerNotRestored } from './rules/power-not-restored';
 import { pressureAboveRating } from './rules/pressure-above-rating';
 import { pumpDownInVain } from './rules/pump-down-in-vain';
 import { pumpOntoPressure } from './rules/pump-onto-pressure';
+import { readTooSoon } from './rules/read-too-soon';
 import { readWhileStanding } from './rules/read-while-standing';
 import { recordMissing } from './rules/record-missing';
 import { recoveryBeyondSection } from './rules/recovery-beyond-section';
@@ -125,6 +126,7 @@ export const orderChecks: readonly Check[] = [
   notStarted,
   chargedAfterStart,
   readWhileStanding,
+  readTooSoon,
   adjustedBeforeRunning,
   adjustedThenRecovered,
   wrongChargeTarget,

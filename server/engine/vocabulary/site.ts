@@ -6,13 +6,16 @@ import { lawDefault, laws } from '../reference/jurisdictions';
 /** No air on earth is colder or hotter: -128 and 134 °F are the records (World Meteorological Organization, from memory). */
 const weather = { least: '-140 degF', most: '160 degF' } as const;
 
+/** The highest town that people live in lies at about 16,700 ft (from memory). */
+const highestSite = '17000 ft';
+
 /** Words of a plan's site and crew. */
 export const siteWords = [
   word({
     word: 'altitude',
     places: ['site'],
     once: true,
-    form: { height: first(bounded(quantity('altitude'), { least: '-1500 ft', most: '20000 ft' }), 'above the sea') },
+    form: { height: first(bounded(quantity('altitude'), { least: '-1500 ft', most: highestSite }), 'above the sea') },
     meaning: 'Sets the local atmosphere that gauge and vacuum readings count from.',
     example: 'altitude 640 ft',
     roles: ['figure'],
