@@ -20,7 +20,7 @@ export const refrigerantChapters = (): readonly string[] => [
     ]),
   ),
   '## From when rules restrict them',
-  '“Verified” says that the text of the rule, or a reproduction of it, was read for the figure and the date; “not verified” says that it was not opened. The plan’s own date decides which hold.',
+  '“Verified” says that the text of the rule, or a table made from it paragraph by paragraph, was read for the figure and the date; “not verified” says that it was not opened. The plan’s own date decides which hold.',
   rows(
     ['rule', 'law', 'from', 'what', 'cited', 'how sure'],
     lawDates.map((row) => [

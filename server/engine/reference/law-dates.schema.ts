@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** Rules that begin on a date. `verified` is false until somebody has read the rule itself, or its text as reproduced. */
+/** Rules that begin on a date. `verified` is false until somebody has read the rule, or a table made from it paragraph by paragraph. */
 export const lawDatesTable = z.object({
   rows: z.array(
     z.object({

@@ -82,6 +82,44 @@ describe('facts of refrigerants', () => {
     expect(factsOf(name)).toMatchObject({ safetyClass, ozoneDepleting });
   });
 
+  // Exchange values of 42 U.S.C. 7675(c)(1), and of (e)(1)(D) for what holds chlorine: the fourth report's, by statute.
+  const exchange = new Map([
+    ['R-11', 4750],
+    ['R-12', 10900],
+    ['R-113', 6130],
+    ['R-114', 10000],
+    ['R-115', 7370],
+    ['R-22', 1810],
+    ['R-123', 77],
+    ['R-124', 609],
+    ['R-142b', 2310],
+    ['R-32', 675],
+    ['R-125', 3500],
+    ['R-134a', 1430],
+    ['R-143a', 4470],
+    ['R-152a', 124],
+    ['R-23', 14800],
+    ['R-227ea', 3220],
+    ['R-236fa', 9810],
+    ['R-245fa', 1030],
+    ['R-365mfc', 794],
+  ]);
+
+  it('counts warming as the statute of the US does, blends by mass', () => {
+    const compared = refrigerantFacts.flatMap(({ name, composition, warming }) => {
+      const parts = composition ?? [{ refrigerant: name, share: 1 }];
+      // The statute says nothing of hydrocarbons and olefins: below 10; of R-116 neither, which counts by thousands.
+      const silent = parts.filter(({ refrigerant }) => !exchange.has(refrigerant));
+      if (silent.length === parts.length || silent.some(({ refrigerant }) => refrigerant === 'R-116')) return [];
+      const sum = parts.reduce((all, part) => all + part.share * (exchange.get(part.refrigerant) ?? 0), 0);
+      expect(Math.abs(warming.fourth - sum), `${name}: ${warming.fourth}, by the statute ${sum}`).toBeLessThan(
+        silent.length > 0 ? 10 : 1,
+      );
+      return [name];
+    });
+    expect(compared.length).toBeGreaterThan(40);
+  });
+
   it('knows a name in any usual spelling and no other', () => {
     expect(factsOf('r454b')?.name).toBe('R-454B');
     expect(factsOf('R 1234ze(E)')?.name).toBe('R-1234ze(E)');
