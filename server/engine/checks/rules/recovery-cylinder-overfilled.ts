@@ -1,3 +1,4 @@
+import type { Plant } from '../../circuit/state';
 import { stated } from '../../plan/gather';
 import type { BringItem } from '../../plan/plan';
 import type { Name } from '../../plan/term';
@@ -7,6 +8,7 @@ import { input, named } from '../../takeoff/given';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
 import { bringing } from '../example-stock';
+import { aboveZero } from '../plant';
 import { cylinderFor, figureOf, houseLimit } from '../stock';
 import { amount } from '../support';
 import { bringMore } from '../ways-out';
@@ -52,6 +54,8 @@ export const recoveryCylinderOverfilled = defineCheck({
     }
     if (!most || most.parts * 2 < plan.graph.parts.length || overfull.has(most.item)) return;
     const { entry, item, refrigerant } = most;
+    // What was pumped down, or stands behind a shut valve, stays where it is.
+    if (staysIn(entry.after, refrigerant)) return;
     const water = figureOf(plan, item.declaration, 'water-capacity', 'mass');
     if (!water) return;
     const house = houseLimit(plan, 'recovery-cylinder', 'fill');
@@ -75,6 +79,12 @@ export const recoveryCylinderOverfilled = defineCheck({
     });
   },
 });
+
+/** Whether liquid of the refrigerant is left somewhere once the step is done. */
+const staysIn = (plant: Plant, refrigerant: string): boolean =>
+  plant.parts.some(({ contents }) =>
+    contents.some((held) => held.refrigerant === refrigerant && held.liquid && aboveZero(plant, held)),
+  );
 
 /** Cylinders that are brought with more in them than they may ever hold: told where it is stated. */
 function overfullItems(whole: Whole): ReadonlySet<BringItem> {

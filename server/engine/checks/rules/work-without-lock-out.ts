@@ -1,4 +1,4 @@
-import type { Space } from '../../circuit/spaces';
+import { type Space, spacesOf } from '../../circuit/spaces';
 import { defineCheck, type Here } from '../define';
 import { isCompressor, onlyDriers } from '../plant';
 import { edits, underLaw } from '../support';
@@ -33,14 +33,28 @@ export const workWithoutLockOut = defineCheck({
       say(here, event.part, 'opened');
       return;
     }
-    const torch = here.events('joins').find((event) => event.torch && !here.before.lockedOut.has(event.part));
+    const torch = here
+      .events('joins')
+      .find(
+        ({ torch, part }) =>
+          torch &&
+          !here.before.lockedOut.has(part) &&
+          !spacesOf(here.before, part).some((space) => lockedOutAt(here, part, space)),
+      );
     if (torch) say(here, torch.part, 'brazed');
   },
 });
 
-const lockedOutAt = (here: Here, part: number, space: Space): boolean =>
-  here.before.lockedOut.has(part) ||
-  space.parts.some((index) => isCompressor(here.before.graph.parts[index]!) && here.before.lockedOut.has(index));
+/**
+ * Whether what could start at a part is locked out: the part itself, every compressor that it hangs together with, or where
+ * there is none anything in the section, such as the fans and the solenoid of a case while the rack runs on.
+ */
+function lockedOutAt({ before: { graph, lockedOut } }: Here, part: number, space: Space): boolean {
+  if (lockedOut.has(part)) return true;
+  const compressors = space.parts.filter((index) => isCompressor(graph.parts[index]!));
+  if (compressors.length > 0) return compressors.some((index) => lockedOut.has(index));
+  return space.parts.some((index) => lockedOut.has(index));
+}
 
 function say(here: Here, part: number, what: string): void {
   here.report({
