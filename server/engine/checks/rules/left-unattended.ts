@@ -22,7 +22,7 @@ export const leftUnattended = defineCheck({
     'not-put-back',
   ],
   meaning:
-    'When the crew leaves before a visit or at the end of one, a kept or new part stands open to the air, wet with solvent, under a vacuum that nobody has proved or under nitrogen that is no stand test; liquid is shut in between two valves; something of the running machine is out of action; or a torch was used less than half an hour before. By every hold, too, it is looked at whether the circuit is open with the power on, whether liquid is shut in (both are errors), and whether a new drier stands open. Caps, plugs and pinched ends shut; a stand test and a holding charge of nitrogen are fine.',
+    'When the crew leaves before a visit or at the end of one, a kept or new part stands open to the air, wet with solvent, under a vacuum that nobody has proved or under nitrogen that is no stand test; liquid is shut in between two valves; something of the running machine is out of action; or a torch was used less than half an hour before. By every hold, too, it is looked at whether the circuit is open with the power on, whether liquid is shut in (both are errors), and whether a new drier stands open. Caps, plugs and pinched ends shut; a stand test, a holding charge of nitrogen and the silent alarm of a box that was emptied are fine.',
   why: 'Over night a line draws in water and dirt, solvent creeps, a drier fills with moisture, shut-in liquid bursts its pipe as it warms, an ember becomes a fire, and somebody who was not there switches on.',
   source:
     'common practice (handbook 2.1, 5.3, 8.2); power: 29 CFR 1910.147 (handbook 11); half an hour of fire watch: 29 CFR 1910.252(a)(2)(iii)(B); holding charge up to 30 psig: common practice, no source',

@@ -1,3 +1,6 @@
+import { contentsOfCell } from '../../circuit/settle';
+import type { Space } from '../../circuit/spaces';
+import type { Plant } from '../../circuit/state';
 import { defineCheck } from '../define';
 
 /** A stretch between shut valves that the pump does not reach. */
@@ -10,7 +13,7 @@ export const sectionNotEvacuated = defineCheck({
   ground: 'practice',
   yieldsTo: ['section-not-recovered', 'valve-left-shut'],
   meaning:
-    'A valve that is shut at this step keeps the pump from a section with no port of its own, and no later step evacuates it.',
+    'A valve that is shut at this step keeps the pump from a section with no port of its own, and no later step evacuates it. A section that an earlier pull left at the same level, shut off since, is dry as it stands.',
   why: 'The air and water of that section go round with the charge.',
   source: 'common practice (handbook 13.5)',
   wrong: {
@@ -26,6 +29,7 @@ export const sectionNotEvacuated = defineCheck({
       for (const event of entry.events) {
         if (event.type !== 'evacuates') continue;
         for (const space of event.missed) {
+          if (standsAsDeep(entry.before, space, event.level)) continue;
           const later = whole.entries
             .slice(at + 1)
             .some((next) =>
@@ -48,3 +52,10 @@ export const sectionNotEvacuated = defineCheck({
     });
   },
 });
+
+/** Whether a section that is shut off stands in a vacuum at least as deep already. A hundredth is less than a gauge shows. */
+const standsAsDeep = (plant: Plant, space: Space, level: number): boolean =>
+  space.cells.every((cell) => {
+    const held = contentsOfCell(plant, cell);
+    return held.gas === 'vacuum' && held.high <= level * 1.01;
+  });

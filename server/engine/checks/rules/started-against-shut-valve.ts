@@ -1,4 +1,5 @@
 import type { Entry } from '../../walk/walk';
+import { has } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { readyCompressors } from '../plant';
 import { roundTrip, shutInWay } from '../round-trip';
@@ -14,7 +15,7 @@ export const startedAgainstShutValve = defineCheck({
   ground: 'practice',
   yieldsTo: ['compressor-without-refrigerant', 'joint-left-open', 'valve-left-shut', 'power-not-restored'],
   meaning:
-    'The system starts, or runs again with the power, and no way from the compressor’s outlet round to its inlet is open: valves that hands shut stand in each. A start for a pump-down is fine. Where a coil or a receiver lies before the shut valve, the finding is a warning.',
+    'The system starts, or runs again with the power, and no way from the compressor’s outlet round to its inlet is open: valves that hands shut stand in each. A start for a pump-down is fine, also where the plan only stops again with the valves still shut and then recovers or opens what is behind them; a coil or a receiver must lie before the shut valve. Where a coil or a receiver lies before the shut valve, the finding is a warning.',
   why: 'Against a shut discharge valve a compressor bursts or burns within seconds; behind a shut liquid or suction valve it pulls a vacuum, foams its oil away and trips.',
   source: 'common practice: valves open before the start (handbook 13.1)',
   wrong: {
@@ -29,7 +30,7 @@ export const startedAgainstShutValve = defineCheck({
     whole.entries.forEach((entry, at) => {
       const start = entry.events.find((event) => event.type === 'starts');
       if (!start && (entry.before.running || !entry.after.running)) return;
-      if (pumpsDown(whole, at)) return;
+      const gathers = pumpsDown(whole, at);
       const plant = entry.after;
       for (const { index } of readyCompressors(plant)) {
         if (start && start.parts.length > 0 && !start.parts.includes(index)) continue;
@@ -39,6 +40,8 @@ export const startedAgainstShutValve = defineCheck({
           const { group, kind } = whole.plan.graph.parts[part]!.kind;
           return group === 'coil' || kind === 'receiver';
         });
+        // What a pump-down gathers needs a coil or a receiver before the shut valve.
+        if (gathers && room) return;
         whole.report(entry, {
           message: (say) =>
             `${say.part(index)} starts while ${say.parts(shut)} ${shut.length > 1 ? 'stand' : 'stands'} shut, and its gas has no other way round: open ${shut.length > 1 ? 'them' : 'it'} first.`,
@@ -69,11 +72,22 @@ export const startedAgainstShutValve = defineCheck({
   },
 });
 
-/** Whether the machine is run to draw the charge in: a pump-down before anything is opened or started again. */
+/**
+ * Whether the machine is run to draw the charge in: a pump-down before anything is opened or started again, or a run that
+ * ends with the same valves shut, before what is behind them is recovered or opened.
+ */
 function pumpsDown(whole: Whole, at: number): boolean {
-  for (const entry of whole.entries.slice(at + 1)) {
+  const { entries } = whole;
+  for (let k = at + 1; k < entries.length; k++) {
+    const entry = entries[k]!;
     if (entry.after.marks.get('pump-down') === entry.cause) return true;
-    if (!entry.after.running || entry.events.some((event) => event.type === 'starts')) return false;
+    if (has(entry, 'starts')) return false;
+    if (entry.after.running) continue;
+    const shut = entries[at]!.after.parts.flatMap((part, index) => (part.position === 'shut' ? [index] : []));
+    return (
+      shut.some((index) => entry.after.parts[index]!.position === 'shut') &&
+      entries.slice(k).some((each) => has(each, 'recovers') || has(each, 'opens'))
+    );
   }
   return false;
 }
