@@ -1,5 +1,7 @@
 import { textOf } from '../../../grammar/print';
 import type { Part } from '../circuit/graph';
+import { hasGap } from '../circuit/spaces';
+import type { Plant } from '../circuit/state';
 import { child } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { BringItem, Plan } from '../plan/plan';
@@ -8,7 +10,7 @@ import type { Selector } from '../plan/selection';
 import type { Step } from '../plan/step';
 import { exactly, type Quantity, type ShowOptions } from '../quantity';
 import type { Entry } from '../walk/walk';
-import type { WayOut } from './define';
+import type { Here, WayOut } from './define';
 import { figureOf, spotOf } from './stock';
 import { edits, shown } from './support';
 
@@ -85,6 +87,25 @@ export const moveBefore = (title: string, step: Step, earlier: Step): WayOut => 
   title,
   edits: (mend) => mend.move(step, 'before', earlier),
 });
+
+/** A line that is flushed comes off at both ends, before anything is sent through it while it hangs there. */
+export const takeOffFirst = (here: Here, line: number): WayOut => {
+  const { graph } = here.before;
+  const isOff = (plant: Plant): boolean =>
+    graph.parts[line]!.ends.every((end) => graph.ends[end]!.joint < 0 || hasGap(plant, graph.ends[end]!.joint));
+  return {
+    title: `Disconnect ${graph.parts[line]!.name} at both ends first`,
+    edits: (mend) => {
+      if (isOff(here.before)) return [];
+      const first = mend.view.walk.entries.find(
+        ({ before, events }) => !isOff(before) && events.some((event) => event.type === 'flows' && event.line === line),
+      );
+      return edits(
+        mend.insertBefore((first ?? here.entry).slot.step, `disconnect ${graph.parts[line]!.name} at both ends`),
+      );
+    },
+  };
+};
 
 /** Whether a step puts a test, a pump or a charge on a part. */
 export const provesPart = (entry: Entry, part: number): boolean =>

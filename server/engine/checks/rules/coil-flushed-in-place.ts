@@ -1,5 +1,6 @@
 import { farEnd } from '../../circuit/graph';
 import { defineCheck } from '../define';
+import { takeOffFirst } from '../ways-out';
 
 /** A coil that solvent is sent through where it stands. */
 export const coilFlushedInPlace = defineCheck({
@@ -46,6 +47,7 @@ export const coilFlushedInPlace = defineCheck({
         slot: 'what',
         root: `${flow.line}`,
         concerns: [flow.line, ...coils],
+        fixes: [takeOffFirst(here, flow.line)],
         related: coils.map((part) => ({ part, message: 'this coil lies in the way' })),
       });
     }

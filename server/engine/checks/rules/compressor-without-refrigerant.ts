@@ -1,5 +1,8 @@
+import type { Plant } from '../../circuit/state';
+import { visitOf } from '../course';
 import { defineCheck, type Here } from '../define';
-import { aboveZero, heldBy, readyCompressors, spaceAt } from '../plant';
+import { aboveZero, heldBy, isCharged, readyCompressors, spaceAt } from '../plant';
+import { moveDown } from '../ways-out';
 
 /** Compressor power, or a start, while the compressor stands in vacuum, gas or air. */
 export const compressorWithoutRefrigerant = defineCheck({
@@ -60,6 +63,21 @@ function report(here: Here, part: number, open: boolean, since: Parameters<Here[
     slot: 'what',
     root: since ?? part,
     concerns: here.before.graph.parts.map((each) => each.index),
+    fixes: [
+      moveDown(
+        'Give it power when refrigerant is in',
+        here.entry,
+        'after',
+        (later) => visitOf(later) === visitOf(here.entry) && isReady(later.after),
+      ),
+    ],
     related: held?.since ? [{ cause: held.since, message: 'it stands so since here' }] : [],
   });
 }
+
+/** Whether every compressor that would turn stands in a closed circuit with refrigerant. */
+const isReady = (plant: Plant): boolean =>
+  readyCompressors(plant).every(({ index }) => {
+    const space = spaceAt(plant, index);
+    return space && space.openings.length === 0 && isCharged(plant, index) && !plant.parts[index]!.ownCharge;
+  });

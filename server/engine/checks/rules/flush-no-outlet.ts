@@ -1,9 +1,12 @@
+import type { Part } from '../../circuit/graph';
+import { farEnd } from '../../circuit/graph';
 import { hasGap } from '../../circuit/spaces';
 import type { Flow } from '../../steps/events';
-import { defineCheck, type Here } from '../define';
+import { defineCheck, type Here, type WayOut } from '../define';
 import { isOrAre } from '../is-are';
 import { listed } from '../listed';
 import { endName } from '../plant';
+import { insertBefore } from '../ways-out';
 
 /** Solvent or nitrogen let into a line from which nothing gets out. */
 export const flushNoOutlet = defineCheck({
@@ -62,6 +65,7 @@ export const flushNoOutlet = defineCheck({
         slot: 'what',
         root: `${flow.line}`,
         concerns: [flow.line],
+        fixes: gone ? [] : openUp(here, part, shut),
         related: shut.map((end) => ({ cause: plant.ends[end]!.closure!.by, message: 'it was shut here' })),
       });
     }
@@ -90,4 +94,17 @@ function sayJoined(here: Here, flows: readonly Flow[]): void {
     concerns: lines,
     related: [...set].map((by) => ({ cause: by, message: 'it was set here' })),
   });
+}
+
+/** What takes each kind of closure off; a pinched end is cut off. */
+const opens: Readonly<Record<string, string>> = { cap: 'uncap', plug: 'unplug', tape: 'unplug', pinch: 'trim' };
+
+/** The shut ends are opened; each kind has its own step. */
+function openUp(here: Here, part: Part, shut: readonly number[]): readonly WayOut[] {
+  const lines = shut.map((end) => {
+    const verb = opens[here.before.ends[end]!.closure!.kind];
+    return verb === undefined ? null : `${verb} ${part.name} at ${end === farEnd(part) ? 'far' : 'near'} end`;
+  });
+  if (lines.length === 0 || lines.includes(null)) return [];
+  return [insertBefore('Open what is shut first', here.step, ...lines.flatMap((line) => line ?? []))];
 }

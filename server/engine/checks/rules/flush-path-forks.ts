@@ -1,5 +1,6 @@
 import { isLine } from '../../circuit/kinds';
 import { defineCheck } from '../define';
+import { takeOffFirst } from '../ways-out';
 
 /** Solvent that can take more than one way, or goes through two lines one behind the other. */
 export const flushPathForks = defineCheck({
@@ -27,9 +28,12 @@ export const flushPathForks = defineCheck({
       ],
       ['crimp each kept line', 'crimp liquid-line, suction-line'],
       ['blow-out each kept line', 'blow-out liquid-line, hall-line'],
-      ['flush each kept line into container', 'flush liquid-line, hall-line into container # <- here'],
-      ['purge each kept line at 50 psig', 'purge liquid-line, hall-line at 50 psig'],
-      ['purge each kept line at 100 psig for 60 s', 'purge liquid-line, hall-line at 100 psig for 120 s'],
+      [
+        'flush each kept line into container',
+        'flush liquid-line, hall-line into container # <- here\n      flush suction-line from far end into container',
+      ],
+      ['purge each kept line at 50 psig', 'purge liquid-line, hall-line, suction-line at 50 psig'],
+      ['purge each kept line at 100 psig for 60 s', 'purge liquid-line, hall-line, suction-line at 100 psig for 120 s'],
       ['trim each kept line', 'trim liquid-line, suction-line'],
     ],
   },
@@ -49,6 +53,7 @@ export const flushPathForks = defineCheck({
         slot: 'what',
         root: `${flow.line}`,
         concerns: flow.reached,
+        fixes: [takeOffFirst(here, flow.line)],
       });
     }
   },

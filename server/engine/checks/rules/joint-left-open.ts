@@ -1,11 +1,15 @@
+import { isLine } from '../../circuit/kinds';
 import { cellOf, neighbours, type Space, spaces } from '../../circuit/spaces';
 import type { Cause, Plant } from '../../circuit/state';
 import type { Severity } from '../../finding';
 import type { Event } from '../../steps/events';
-import { defineCheck, type Whole } from '../define';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { isOrAre } from '../is-are';
 import { listed } from '../listed';
-import { endName, openedBy, standsNow, touchedSpaces } from '../plant';
+import { endName, isDrier, isJoined, openedBy, standsNow, touchedSpaces } from '../plant';
+import { inOwn } from '../support';
+import { insertBefore, moveBefore } from '../ways-out';
 
 /** A joint undone that is never made up, where it first matters. */
 export const jointLeftOpen = defineCheck({
@@ -50,6 +54,7 @@ export const jointLeftOpen = defineCheck({
               severity: stage.severity,
               root: open.root,
               concerns: bothSides(entry.before, ends, gone),
+              fixes: event.type === 'pressurises' ? makeUp(whole, entry, ends, gone) : [],
               related: cause ? [{ cause, message: 'it was opened here' }] : [],
             });
           }
@@ -182,3 +187,47 @@ function list(whole: Whole, ends: readonly number[], gone: readonly number[]): s
   const missing = gone.map((part) => graph.parts[part]!.name);
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}${missing.length > 0 ? `, where ${listed(missing)} ${isOrAre(missing.length)} off,` : ''} ${isOrAre(names.length)}`;
 }
+
+/**
+ * The step that makes the joints up comes before the test: a later one that does, or a new one where a drier is off or a
+ * line was left undone and nothing else is open. A torch gets its nitrogen; what a flare or a gasket wants the plan says.
+ */
+function makeUp(whole: Whole, test: Entry, ends: readonly number[], gone: readonly number[]): readonly WayOut[] {
+  const { graph } = whole.plan;
+  const { step } = test.slot;
+  const late = whole.entries
+    .slice(whole.entries.indexOf(test) + 1)
+    .find((entry) => ends.every((end) => isJoined(entry.after, end)));
+  if (late) {
+    const makes = late.events.some((event) => event.type === 'joins' || event.type === 'mounts');
+    return makes ? [moveBefore('Do that before the test', late.slot.step, step)] : [];
+  }
+  const joints = new Set(
+    [...ends, ...gone.flatMap((part) => graph.parts[part]!.ends)].map((end) => graph.ends[end]!.joint),
+  );
+  const more = touchedSpaces(test.before).some((space) =>
+    space.openings.some(({ end }) => !joints.has(graph.ends[end]!.joint)),
+  );
+  const parts = gone.map((part) => graph.parts[part]!);
+  if (more || !parts.every((part) => isDrier(part) && part.standing !== 'removed') || isMissing(whole, gone)) return [];
+  const near = [...joints]
+    .flatMap((joint) => graph.joints[joint]?.ends ?? [])
+    .map((end) => graph.parts[graph.ends[end]!.part]!);
+  if (near.some(({ properties }) => properties.joint !== undefined && properties.joint !== 'brazed')) return [];
+  const lines = near.filter((part) => isLine(part.kind) && standsNow(test.before, part.index));
+  const made = [...new Set(parts.length > 0 ? parts : lines)];
+  const reached = new Set(made.flatMap((part) => part.ends.map((end) => graph.ends[end]!.joint)));
+  if (made.length === 0 || ends.some((end) => !reached.has(graph.ends[end]!.joint))) return [];
+  const names = made.map((part) => part.name).join(', ');
+  const line = `${parts.length > 0 ? `install ${names}` : `connect ${names} at both ends`} with nitrogen at ${inOwn(whole.plan, '5 cfh', '2.4 L/min')}`;
+  return [insertBefore(`Before the test: ${line}`, step, line)];
+}
+
+/** Whether another part that is to come in never does: one step more would not be all. */
+const isMissing = ({ plan, entries }: Whole, but: readonly number[]): boolean =>
+  plan.graph.parts.some(
+    ({ index, standing }) =>
+      (standing === 'new' || standing === 'added') &&
+      !but.includes(index) &&
+      entries.every((entry) => !standsNow(entry.after, index)),
+  );

@@ -1,4 +1,5 @@
 import { defineCheck } from '../define';
+import { takeOffFirst } from '../ways-out';
 
 /** A part in the flush path that solvent must never go through. */
 export const neverFlush = defineCheck({
@@ -43,6 +44,7 @@ export const neverFlush = defineCheck({
         slot: 'what',
         root: `${flow.line}`,
         concerns: [flow.line, ...bad],
+        fixes: [takeOffFirst(here, flow.line)],
         related: bad.map((part) => ({ part, message: 'this part lies in the way' })),
       });
     }

@@ -1,7 +1,11 @@
+import { child } from '../../plan/bind';
+import type { Plan } from '../../plan/plan';
 import type { Name } from '../../plan/term';
 import { oilFit } from '../../reference/refrigerant-facts';
-import { defineCheck } from '../define';
+import { defineCheck, type WayOut } from '../define';
+import { isCompressor } from '../plant';
 import { newFacts, oilFamily, systemSpot } from '../plant-facts';
+import { writeAt } from '../ways-out';
 
 /** An oil that does not come back with the new refrigerant. */
 export const oilDoesNotSuit = defineCheck({
@@ -21,7 +25,13 @@ export const oilDoesNotSuit = defineCheck({
     const name = filled?.a as Name | undefined;
     if (name?.refers !== 'oil') return;
     const why = misfit(here.plan, name.text);
-    if (why) here.report({ message: `${why}: fill in one that does.`, slot: 'to' in here.step.values ? 'to' : 'with' });
+    const { after } = here.plan.system.oil;
+    if (!why) return;
+    here.report({
+      message: `${why}: fill in one that does.`,
+      slot: 'to' in here.step.values ? 'to' : 'with',
+      fixes: after !== null && misfit(here.plan, after) === null ? writeAt(here.step, name, after) : [],
+    });
   },
   plan(whole) {
     const { plan } = whole;
@@ -32,6 +42,7 @@ export const oilDoesNotSuit = defineCheck({
     if (why) {
       whole.reportAt(bound, span, {
         message: `${why}: change to ${facts?.oils.join(' or ')} and plan the oil rounds.`,
+        fixes: suiting(plan, facts?.oils[0]),
       });
       return;
     }
@@ -54,4 +65,22 @@ function misfit(plan: Parameters<typeof newFacts>[0], oil: string | null): strin
   const family = oilFamily(plan, oil);
   if (!facts || !family || oilFit(facts.name, family) !== 'does-not-suit') return null;
   return `${oil} does not carry ${facts.name}, which wants ${facts.oils.join(' or ')}`;
+}
+
+/** Another oil in the plan's head. Where a compressor stays, its oil rounds are more than one edit. */
+function suiting(plan: Plan, oil: string | undefined): readonly WayOut[] {
+  const { before, after } = plan.system.oil;
+  const bound = child(plan.system.bound?.block ?? [], 'oil');
+  const stays = plan.graph.parts.some((part) => isCompressor(part) && part.standing === 'kept');
+  if (oil === undefined || !bound || stays) return [];
+  const { before: from, after: to } = bound.spans;
+  const span = from ?? to;
+  if (!span) return [];
+  const text = `${before === null || before === oil ? '' : `${before} -> `}${oil}`;
+  return [
+    {
+      title: after === null || before === after ? `Change to ${oil}` : `Write "${oil}"`,
+      edits: (mend) => [mend.change(bound, { from: span.from, to: to?.to ?? span.to }, text)],
+    },
+  ];
 }

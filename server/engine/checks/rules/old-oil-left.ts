@@ -3,10 +3,10 @@ import type { Amount, Name } from '../../plan/term';
 import { isProblem, toQuantity } from '../../quantity';
 import { oldOilAccepted } from '../../reference/oil-limits';
 import { roundsOf } from '../../walk/walk';
-import { defineCheck } from '../define';
+import { defineCheck, type WayOut } from '../define';
 import { lines, oilFamily, systemSpot } from '../plant-facts';
 import { houseLimit } from '../stock';
-import { amount } from '../support';
+import { amount, edits } from '../support';
 
 /** Old oil that the planned rounds or flushes leave. */
 export const oldOilLeft = defineCheck({
@@ -53,7 +53,13 @@ export const oldOilLeft = defineCheck({
       const share = amount(plan, 'share', residue.share);
       const message = `${part.name} is left with ${share} of the old ${before} oil, and ${amount(plan, 'share', limit)} are accepted${ours ? ' by the house rule' : ''}: plan more rounds, or repeat until it is at most that.`;
       const related = ours ? [{ bound: ours.bound, file: ours.file, message: 'the house limit' }] : [];
-      if (last) whole.report(last, { message, slot: 'leaving', related });
+      if (last)
+        whole.report(last, {
+          message,
+          slot: 'leaving',
+          related,
+          fixes: repeat ? moreRounds(repeat, last.slot.step, limit) : [],
+        });
       else {
         const [bound, span] = systemSpot(plan, 'oil', 'after', 'before');
         whole.reportAt(bound, span, {
@@ -78,6 +84,27 @@ export const oldOilLeft = defineCheck({
     }
   },
 });
+
+/** As many rounds at least as bring the share down to the limit, and one more at the most. */
+function moreRounds(repeat: Step, change: Step, limit: number): readonly WayOut[] {
+  const leaving = quantity(change.values['leaving']) ?? 0.5;
+  const rounds = Math.ceil(Math.log(limit) / Math.log(leaving));
+  const { least } = repeat.spans;
+  if (leaving >= 1 || rounds > mostRounds || !least) return [];
+  return [
+    {
+      title: `Make at least ${rounds} rounds`,
+      edits: (mend) =>
+        edits(
+          mend.replace(repeat, 'least', `at least ${rounds}`),
+          repeat.spans['most'] ? mend.replace(repeat, 'most', `at most ${rounds + 1}`) : null,
+        ),
+    },
+  ];
+}
+
+/** More oil changes than this are no plan any more (handbook 4.3: three are usual). */
+const mostRounds = 5;
 
 /** Whether a repeat goes on until the share is low enough, and can get there in the rounds that it may take. */
 function goesOn(repeat: Step, limit: number, change: Step): boolean {

@@ -1,6 +1,7 @@
 import { weakest } from '../../takeoff/ratings';
 import { defineCheck, type Here } from '../define';
 import { gauge } from '../support';
+import { writeAt, writtenGauge } from '../ways-out';
 
 /** More pressure than the weakest part that the gas reaches may see. */
 export const pressureAboveRating = defineCheck({
@@ -41,6 +42,6 @@ function look(here: Here, parts: readonly number[], level: number): void {
     root: least.part,
     concerns: [...parts],
     related: [{ part: least.part, message: 'it is reached by the open valves' }],
-    fixes: [],
+    fixes: writeAt(here.step, here.step.values['level'], writtenGauge(here.plan, least.limit)),
   });
 }

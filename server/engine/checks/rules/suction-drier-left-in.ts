@@ -7,6 +7,8 @@ export const suctionDrierLeftIn = defineCheck({
   severity: 'warning',
   title: 'The suction drier of a burnout is left in for good',
   acceptable: true,
+  noFix:
+    'Taking it out opens the circuit once more: the visit that does it pumps down, takes the cores out, tests and evacuates.',
   reads: 'state',
   ground: 'published',
   meaning:

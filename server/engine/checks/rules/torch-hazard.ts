@@ -1,8 +1,10 @@
 import { contentsOfCell } from '../../circuit/settle';
 import { cellOf, endPasses } from '../../circuit/spaces';
-import { defineCheck } from '../define';
+import type { Contents } from '../../circuit/state';
+import { defineCheck, type Here, type WayOut } from '../define';
 import { endName, underPressure } from '../plant';
 import { gauge } from '../support';
+import { moveDown } from '../ways-out';
 
 /** A flame at a part that holds refrigerant, solvent or pressure. */
 export const torchHazard = defineCheck({
@@ -55,9 +57,25 @@ export const torchHazard = defineCheck({
           slot: 'what',
           root: held.since ?? graph,
           concerns: [part],
+          fixes: [another(here, end, held)],
           related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
         });
       }
     }
   },
 });
+
+/** Brazed before the gas of a test comes in, or when the refrigerant is out. */
+const another = (here: Here, end: number, held: Contents): WayOut =>
+  held.gas === 'refrigerant'
+    ? moveDown('Braze it when the refrigerant is out', here.entry, 'after', ({ after }) => {
+        const then = contentsOfCell(after, cellOf(end));
+        return then.gas !== 'refrigerant' && !underPressure(after, then);
+      })
+    : {
+        title: 'Braze it before the gas comes in',
+        edits: (mend) => {
+          const by = mend.view.walk.entries.find((entry) => entry.cause === held.since);
+          return by ? mend.move(here.step, 'before', by.slot.step) : [];
+        },
+      };

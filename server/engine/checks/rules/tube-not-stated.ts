@@ -15,7 +15,10 @@ export const tubeNotStated = defineCheck({
     'A line that stays is flushed, or gets another refrigerant, and the plan states no tube for it; or it states a diameter with neither a table nor a wall.',
   why: 'Neither its rating nor the solvent and the time that it takes can be worked out.',
   source: 'common practice: diameter and wall are measured at the cut-out',
-  wrong: { base: 'split', instead: [['liquid-line kept {\n      tube 3/8 in ACR', 'liquid-line kept { # <- here']] },
+  wrong: {
+    base: 'split',
+    instead: [['liquid-line kept {\n      tube 3/8 in ACR', 'liquid-line kept { # <- here\n      tube 3/8 in']],
+  },
   right: { base: 'split' },
   plan(whole) {
     const flushed = new Set(
