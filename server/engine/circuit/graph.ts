@@ -70,6 +70,8 @@ export type SeriesItem =
       readonly type: 'parallel';
       readonly name: string | null;
       readonly branches: readonly { readonly name: string | null; readonly series: Series }[];
+      /** The parts come in one casing. */
+      readonly casing?: true;
     }
   | { readonly type: 'through'; readonly name: string };
 export type Series = readonly SeriesItem[];
@@ -91,6 +93,8 @@ export interface Part extends PartSpec {
   readonly within: readonly string[];
   /** High side in cooling: from a compressor's outlet to the metering device. */
   readonly highSide: boolean;
+  /** The casing that the plan puts it in, by a number of its own; null if it stands in none. */
+  readonly casing: number | null;
   /** The unit that it came in, by the index of its flagged part; null if it came alone. */
   readonly unit: number | null;
 }
@@ -129,7 +133,8 @@ interface DraftEnd {
 
 /** Builds the graph of a plan's circuits. Unknown `through` names and section ends are passed over; the plan reports them. */
 export function buildGraph(specs: readonly CircuitSpec[]): Graph {
-  const drafts: { spec: PartSpec; circuit: number; within: string[]; ends: number[] }[] = [];
+  const drafts: { spec: PartSpec; circuit: number; within: string[]; casing: number | null; ends: number[] }[] = [];
+  let casings = 0;
   const ends: DraftEnd[] = [];
   const groups: number[][] = []; // ends that meet
   const named = new Map<string, number[]>();
@@ -148,7 +153,12 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
   };
 
   /** Lays a series; returns the ends that stand open at its beginning and its end. */
-  const lay = (series: Series, circuit: number, within: string[]): { begin: number[]; finish: number[] } => {
+  const lay = (
+    series: Series,
+    circuit: number,
+    within: string[],
+    casing: number | null,
+  ): { begin: number[]; finish: number[] } => {
     let begin: number[] | null = null;
     let open: number[] = [];
     const meet = (inlets: number[], outlets: number[]): void => {
@@ -159,7 +169,7 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
     };
     for (const item of series) {
       if (item.type === 'part') {
-        const part = drafts.push({ spec: item.part, circuit, within: [...within], ends: [] }) - 1;
+        const part = drafts.push({ spec: item.part, circuit, within: [...within], casing, ends: [] }) - 1;
         name(item.part.name, part);
         for (const outer of within) name(outer, part);
         const { inlet, outlet } = passage(part, 0);
@@ -175,9 +185,10 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
       } else {
         const inlets: number[] = [];
         const outlets: number[] = [];
+        const around = item.casing ? casings++ : casing;
         for (const branch of item.branches) {
           const names = [item.name, branch.name].filter((each): each is string => each !== null);
-          const laid = lay(branch.series, circuit, [...within, ...names]);
+          const laid = lay(branch.series, circuit, [...within, ...names], around);
           for (const each of laid.begin) inlets.push(each);
           for (const each of laid.finish) outlets.push(each);
         }
@@ -188,7 +199,7 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
   };
 
   specs.forEach((spec, circuit) => {
-    const { begin, finish } = lay(spec.series, circuit, spec.name === null ? [] : [spec.name]);
+    const { begin, finish } = lay(spec.series, circuit, spec.name === null ? [] : [spec.name], null);
     if (begin.length > 0) groups.push([...finish, ...begin]);
   });
   groups.forEach((group, joint) => {
@@ -197,6 +208,7 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
 
   const units = findUnits(
     drafts.map((each) => each.spec),
+    drafts.map((each) => each.casing),
     order,
   );
   for (const [flagged, members] of units) {
@@ -233,6 +245,7 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
       circuit: draft.circuit,
       ends: draft.ends,
       within: draft.within,
+      casing: draft.casing,
       highSide: high.has(index),
       unit: unitOf(index),
     })),
@@ -244,10 +257,11 @@ export function buildGraph(specs: readonly CircuitSpec[]): Graph {
 
 /**
  * Units of new equipment: the run of parts that stand in one casing around one that has `valves closed` or `holds` a
- * charge, in flow order and round the end of the list, up to the first line.
+ * charge, in flow order and round the end of the list, up to the first line, and all that the plan draws in one casing with it.
  */
 function findUnits(
   parts: readonly PartSpec[],
+  casings: readonly (number | null)[],
   order: readonly { part: number; circuit: number }[],
 ): Map<number, readonly number[]> {
   const units = new Map<number, readonly number[]>();
@@ -259,10 +273,14 @@ function findUnits(
     const ring = order.filter((each) => each.circuit === circuit);
     const here = ring.indexOf(order[at]!);
     const members = new Set([part]);
+    const casing = casings[part] ?? null;
+    if (casing !== null)
+      for (const each of parts.keys()) if (casings[each] === casing && isNew(each)) members.add(each);
     for (const direction of [1, -1]) {
       for (let k = 1; k < ring.length; k++) {
         const next = ring[(here + direction * k + ring.length * k) % ring.length]!.part;
         if (!isNew(next)) break;
+        if (members.has(next)) continue;
         // A stop valve behind the unit that is spelled out and comes shut: its body holds the unit's charge, too.
         if (direction === 1 && parts[next]!.properties.closed && parts[next]!.kind.shuts === 'hand') members.add(next);
         if (!inUnit(parts[next]!.kind)) break;

@@ -82,7 +82,8 @@ export function assembleCircuits(
       } else if (word === 'unit') {
         // One way through, under a name: steps can then speak of the unit as a whole.
         const name = (bound.values.name as Name | undefined)?.text ?? null;
-        series.push({ type: 'parallel', name, branches: [{ name: null, series: seriesOf(bound.block, sections) }] });
+        const branches = [{ name: null, series: seriesOf(bound.block, sections) }];
+        series.push({ type: 'parallel', name, branches, casing: true });
       } else if (word === 'through') {
         const part = bound.values['part'] as Name | undefined;
         if (!part || !hasRoom(bound)) continue;

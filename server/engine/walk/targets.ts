@@ -44,7 +44,9 @@ export function membersOf(graph: Graph, noun: string): readonly number[] | null 
   if (noun === 'line' || noun === 'lines') return touched.filter((part) => isLine(part.kind)).map((part) => part.index);
   if (noun === 'part' || noun === 'parts') return touched.map((part) => part.index);
   if (noun === 'equipment')
-    return touched.filter((part) => part.kind.equipment || stopOfUnit(graph, part)).map((part) => part.index);
+    return touched
+      .filter((part) => part.kind.equipment || stopOfUnit(graph, part) || inCasing(touched, part))
+      .map((part) => part.index);
   const kind = kindNamed(noun) ?? kindOfPlural(noun);
   if (!kind) return null;
   // "expansion-valves" means every metering device that opens and shuts, driven or not.
@@ -54,6 +56,12 @@ export function membersOf(graph: Graph, noun: string): readonly number[] | null 
     .map((part) => part.index);
   return found.length > 0 || kindOfPlural(noun) ? found : null;
 }
+
+/** A new part that comes in one casing with equipment: its drier, its taps, the pipe between them. */
+const inCasing = (parts: readonly Part[], part: Part): boolean =>
+  part.casing !== null &&
+  part.standing === 'new' &&
+  parts.some((each) => each.casing === part.casing && each.kind.equipment && each.standing === 'new');
 
 /** A stop valve that is spelled out and comes shut beside a part of a new unit: it comes in the unit's casing. */
 const stopOfUnit = (graph: Graph, part: Part): boolean =>
