@@ -63,6 +63,7 @@ import { sectionNotRecovered } from './rules/section-not-recovered';
 import { startedAgainstShutValve } from './rules/started-against-shut-valve';
 import { suctionDrierLeftIn } from './rules/suction-drier-left-in';
 import { suctionDrierMissing } from './rules/suction-drier-missing';
+import { tagLeftOn } from './rules/tag-left-on';
 import { torchHazard } from './rules/torch-hazard';
 import { vacuumBrokenWithAir } from './rules/vacuum-broken-with-air';
 import { valveLeftShut } from './rules/valve-left-shut';
@@ -122,6 +123,7 @@ export const orderChecks: readonly Check[] = [
   coresLeftOut,
   notPutBack,
   valveLeftShut,
+  tagLeftOn,
   startedAgainstShutValve,
   notStarted,
   chargedAfterStart,

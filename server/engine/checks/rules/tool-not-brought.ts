@@ -15,7 +15,19 @@ const needs: readonly {
   asks(entry: Entry): boolean;
   /** One of the shop's that serves, as a line of the list. */
   of(whole: Whole): string | null;
+  /** Without it the step cannot be done at all, and nothing else on the list stands in for it. */
+  readonly severity?: 'warning';
 }[] = [
+  {
+    what: 'a recovery cylinder',
+    why: 'refrigerant is recovered here, and its room and its rating cannot be told',
+    brings: (items) => items.some((item) => item.word === 'recovery'),
+    // A cylinder that is named and not on the list is told as a name that there is not.
+    asks: (entry) =>
+      entry.events.some((event) => event.type === 'recovers' && event.spaces.length > 0 && event.into === null),
+    of: () => null,
+    severity: 'warning',
+  },
   {
     what: 'a recovery machine',
     why: 'refrigerant is recovered here',
@@ -41,7 +53,7 @@ export const toolNotBrought = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The plan states what it brings, and neither a recovery machine nor a pump is in it though the steps use one; or the refrigerant burns and no leak detector is brought.',
+    'The plan states what it brings, and a recovery cylinder, a recovery machine or a pump is not in it though the steps use one (a missing recovery cylinder is a warning, since the gas has nowhere to go); or the refrigerant burns and no leak detector is brought.',
   why: 'Whether the machine is certified for the gas, and whether the pump reaches the level, can only be told of what is stated; and the van leaves without it.',
   source: 'the list of what is brought, held against the steps',
   wrong: {
@@ -68,6 +80,7 @@ export const toolNotBrought = defineCheck({
           message: `The plan states what it brings and ${need.what} is not in it, though ${need.why}.`,
           slot: 'what',
           root: need.what,
+          ...(need.severity && { severity: need.severity }),
           fixes: bringToo(whole.plan, need.of(whole)),
         });
     }
