@@ -110,6 +110,7 @@ const isNew = ({ standing }: Part): boolean => standing === 'new' || standing ==
 export function putIn(act: Act, indexes: readonly number[]): void {
   const { draft } = act;
   const fresh = indexes.filter((index) => draft.part(index).mounted !== 'new');
+  cutIn(act, fresh);
   for (const index of fresh) {
     const it = part(act, index);
     if (draft.part(index).mounted === 'old') takeOff(act, [index], 'taken off');
@@ -182,17 +183,9 @@ export function letOut(act: Act, index: number): void {
   }
 }
 
-/** Opens a part to the air and shuts it again within one step: a core changed, a valve's inside renewed. */
-export function breach(act: Act, index: number, how: 'undone' | 'taken off'): void {
+/** Air comes into a space that is opened and shut again within one step. */
+function letAirIn(act: Act, space: Space): void {
   const { draft } = act;
-  const it = part(act, index);
-  // What is not there cannot be opened.
-  if (draft.part(index).mounted === 'none') {
-    act.emit({ type: 'no-effect', why: `${it.name} is not in place` });
-    return;
-  }
-  const space = spaceAt(act, it.ends[0]!);
-  act.emit({ type: 'opens', part: index, ends: it.ends, held: heldIn(act, space), space, how });
   const air = airOf(draft.before.atmosphere, act.cause);
   for (const cell of space.cells) {
     const owner = draft.graph.ends[cell * 2]!.part;
@@ -204,6 +197,44 @@ export function breach(act: Act, index: number, how: 'undone' | 'taken off'): vo
       decayTested: null,
     });
   }
+}
+
+/**
+ * Where the neighbours of a part that comes in are joined to each other past its place, the tube between them is cut for
+ * it. A piercing valve alone is clamped on the tube as it is.
+ */
+function cutIn(act: Act, fresh: readonly number[]): void {
+  const { draft } = act;
+  const cut = new Set<number>();
+  for (const index of fresh) {
+    const now = draft.now();
+    const { ends, kind } = part(act, index);
+    if (kind.kind === 'piercing-valve' || draft.part(index).mounted !== 'none') continue;
+    if (ends.some((end) => hasGap(now, draft.graph.ends[end]!.joint))) continue;
+    for (const end of ends.flatMap((own) => neighbours(now, own))) {
+      const space = spaceAt(act, end);
+      const owner = draft.graph.ends[end]!.part;
+      loseTest(act, owner);
+      if (space.cells.some((cell) => cut.has(cell))) continue;
+      for (const cell of space.cells) cut.add(cell);
+      act.emit({ type: 'opens', part: owner, ends: [end], held: heldIn(act, space), space, how: 'cut' });
+      letAirIn(act, space);
+    }
+  }
+}
+
+/** Opens a part to the air and shuts it again within one step: a core changed, a valve's inside renewed. */
+export function breach(act: Act, index: number, how: 'undone' | 'taken off'): void {
+  const { draft } = act;
+  const it = part(act, index);
+  // What is not there cannot be opened.
+  if (draft.part(index).mounted === 'none') {
+    act.emit({ type: 'no-effect', why: `${it.name} is not in place` });
+    return;
+  }
+  const space = spaceAt(act, it.ends[0]!);
+  act.emit({ type: 'opens', part: index, ends: it.ends, held: heldIn(act, space), space, how });
+  letAirIn(act, space);
   loseTest(act, index);
   draft.setPart(index, { renewed: act.cause });
 }

@@ -197,3 +197,53 @@ joint flare
     }
   });
 });
+
+/** Nothing stood between the line and the coil before: what is added there is cut in. */
+const addedIn = `compressor kept
+condenser kept
+stop: ball-valve kept
+liquid-line kept
+x: sight-glass added
+shut: ball-valve kept
+expansion-valve kept
+evaporator kept
+suction-line kept`;
+
+// Semantics: `added` means that nothing stood there before, so its neighbours are joined until the tube is cut for it.
+describe('a part that is added where tubes are joined', () => {
+  it('opens what it is cut into, which was proved before, and not what is shut off', () => {
+    const entries = walked(addedIn, [
+      'lock-out power',
+      'close stop, shut',
+      'recover liquid-line to 0 inHg',
+      'prove-zero liquid-line',
+      'pressure-test liquid-line to 150 psig for 15 min',
+      'release nitrogen outdoors',
+      'install x with nitrogen at 5 cfh',
+    ]);
+    const { before, after } = entries.at(-1)!;
+    const opened = lastEvent(entries, 'opens')!;
+    expect(named(before, [opened.space])[0]).toContain('liquid-line');
+    const untested = after.graph.parts.filter(({ index }) => after.parts[index]!.opened && !after.parts[index]!.tested);
+    expect(untested.map(({ name }) => name)).toEqual(['liquid-line', 'x', 'shut']);
+    expect(after.parts[3]!.contents[0]!.gas).toBe('air');
+    expect(holding(after, 'refrigerant')).toEqual([
+      'compressor',
+      'condenser',
+      'stop',
+      'expansion-valve',
+      'evaporator',
+      'suction-line',
+    ]);
+  });
+
+  it.each([
+    ['where the joint was undone before', ['disconnect liquid-line at far end', 'install x'], false],
+    ['where the tube is whole', ['install x'], true],
+    ['a piercing valve, which is clamped on', ['install tap'], false],
+  ])('%s', (_, steps, expected) => {
+    const parts = addedIn.replace('evaporator kept', 'evaporator kept\ntap: piercing-valve added');
+    const entries = walked(parts, ['lock-out power', 'recover system to 0 inHg', 'prove-zero system', ...steps]);
+    expect(lastEvent(entries, 'opens') !== undefined).toBe(expected);
+  });
+});
