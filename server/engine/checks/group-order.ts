@@ -28,6 +28,7 @@ import { evacuatedCold } from './rules/evacuated-cold';
 import { followUpMissing } from './rules/follow-up-missing';
 import { heaterTooShort } from './rules/heater-too-short';
 import { hotWorkWatchMissing } from './rules/hot-work-watch-missing';
+import { instrumentsUnderTest } from './rules/instruments-under-test';
 import { jointLeftOpen } from './rules/joint-left-open';
 import { labelMissing } from './rules/label-missing';
 import { leakCheckMissing } from './rules/leak-check-missing';
@@ -94,6 +95,7 @@ export const orderChecks: readonly Check[] = [
   closureLeftIn,
   closedOnMadeJoint,
   oldFlareReused,
+  instrumentsUnderTest,
   jointLeftOpen,
   notPressureTested,
   pressureAboveRating,
