@@ -18,11 +18,13 @@ import { stockFallsShort } from './rules/stock-falls-short';
 import { targetUnlikely } from './rules/target-unlikely';
 import { testBelowDesign } from './rules/test-below-design';
 import { testFarAboveDesign } from './rules/test-far-above-design';
+import { workingTemperaturesUnlikely } from './rules/working-temperatures-unlikely';
 
 /** Figures: what is stated against what is computed, and limits of the work. */
 export const figureChecks: readonly Check[] = [
   impossibleLevel,
   designPressureUnlikely,
+  workingTemperaturesUnlikely,
   figureDiffers,
   flushTimeUnusual,
   testBelowDesign,
