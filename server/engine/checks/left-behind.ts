@@ -1,4 +1,4 @@
-import type { Part } from '../circuit/graph';
+import { farEnd, type Part } from '../circuit/graph';
 import { isLine } from '../circuit/kinds';
 import type { Space } from '../circuit/spaces';
 import type { Plant } from '../circuit/state';
@@ -21,6 +21,8 @@ export interface Left {
   readonly related?: readonly RelatedTo[];
   /** Steps that put it right before anybody goes. */
   readonly lines?: readonly string[];
+  /** Steps that take it back when somebody comes again. */
+  readonly back?: readonly string[];
 }
 
 /** What must not stand so even while somebody waits beside it, the gravest first. */
@@ -60,6 +62,7 @@ export function unattended(plan: Plan, plant: Plant): Left | null {
       severity: 'warning',
       root: cause,
       concerns: open.flatMap((space) => space.parts),
+      ...capped(plant, open),
       ...(cause && { related: [{ cause, message: 'it was opened here' }] }),
     };
   }
@@ -188,3 +191,20 @@ const goes = (plant: Plant, space: Space): boolean =>
     const { standing } = plant.graph.parts[index]!;
     return plant.parts[index]!.mounted === 'old' && (standing === 'new' || standing === 'removed');
   });
+
+/** A cap on every open end, and off again; nothing where an end is crimped or choked and takes none. */
+function capped(plant: Plant, open: readonly Space[]): Pick<Left, 'lines' | 'back'> {
+  const { graph } = plant;
+  const ends = open.flatMap((space) => space.openings.map(({ end }) => end));
+  if (ends.some((end) => plant.ends[end]!.closure !== null)) return {};
+  const at = new Map<string, string[]>();
+  for (const index of [...new Set(ends.map((end) => graph.ends[end]!.part))].sort((a, b) => a - b)) {
+    const part = graph.parts[index]!;
+    if (part.ends.length !== 2) return {};
+    const own = ends.filter((end) => graph.ends[end]!.part === index);
+    const which = own.length === 2 ? 'both ends' : own[0] === farEnd(part) ? 'far end' : 'near end';
+    at.set(which, [...(at.get(which) ?? []), part.name]);
+  }
+  const all = [...at].map(([which, names]) => `${names.join(', ')} at ${which}`);
+  return { lines: all.map((each) => `cap ${each}`), back: all.map((each) => `uncap ${each}`) };
+}

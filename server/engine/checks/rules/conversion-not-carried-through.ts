@@ -1,10 +1,12 @@
 import { bubblePressure, dewPressure, refrigerantNamed } from '../../properties';
 import { factsOf } from '../../reference/refrigerant-facts';
 import { fahrenheit } from '../../reference/table-units';
+import type { Entry } from '../../walk/walk';
 import { firstStart, isCharge, marked } from '../course';
-import { defineCheck, type Whole } from '../define';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { touched } from '../plant';
 import { edits } from '../support';
+import { insertAfter, moveBefore } from '../ways-out';
 
 /** What a change of refrigerant in the old machine asks for beside the charge. */
 export const conversionNotCarriedThrough = defineCheck({
@@ -41,7 +43,7 @@ export const conversionNotCarriedThrough = defineCheck({
         message: `${after} goes in with the seals of ${before}: those of ${valves[0]!.name} and the like shrink when its chlorine is gone; renew them while the circuit is open.`,
         slot: 'what',
         root: 'seals',
-        fixes: [],
+        fixes: whileOpen(entries),
       });
     controls(whole, after);
     const valve = parts.find(
@@ -54,9 +56,31 @@ export const conversionNotCarriedThrough = defineCheck({
       whole.reportPart(valve.index, {
         message: `${valve.name} was set for ${before}: change it, or adjust its superheat with ${after} running.`,
         root: 'valves',
+        fixes: afterStart(entries, valve.name),
       });
   },
 });
+
+/** The seals are renewed as soon as the circuit stands open. */
+const whileOpen = (entries: readonly Entry[]): readonly WayOut[] =>
+  entries
+    .filter((entry) => entry.events.some((event) => event.type === 'opens'))
+    .slice(0, 1)
+    .map((entry) => insertAfter('Renew them while the circuit is open', entry.slot.step, 'renew seals, cores'));
+
+/** The superheat is adjusted once the machine runs steadily. */
+const afterStart = (entries: readonly Entry[], valve: string): readonly WayOut[] => {
+  const start = entries[firstStart(entries)];
+  return start
+    ? [
+        insertAfter(
+          'Adjust its superheat after the start',
+          start.slot.step,
+          `adjust superheat of ${valve} after 15 min`,
+        ),
+      ]
+    : [];
+};
 
 function controls(whole: Whole, after: string): void {
   const regulator = whole.plan.graph.parts.find(
@@ -72,6 +96,7 @@ function controls(whole: Whole, after: string): void {
         `The controls are set for ${after} only after ${say.step(start.cause)} has started the machine: set them before.`,
       slot: 'what',
       root: 'late',
+      fixes: [moveBefore('Set them before the start', set.slot.step, start.slot.step)],
       related: [{ cause: start.cause, message: 'the machine starts here' }],
     });
   if (!start || marked(whole.entries.at(-1), /^reset /)) return;

@@ -1,6 +1,8 @@
 import type { Graph, Part } from '../../circuit/graph';
-import { defineCheck } from '../define';
+import type { Selector } from '../../plan/selection';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { isDrier, touched } from '../plant';
+import { writeStanding } from '../ways-out';
 
 /** An old drier left in a circuit that stood open. */
 export const drierNotRenewed = defineCheck({
@@ -43,6 +45,7 @@ export const drierNotRenewed = defineCheck({
           state.setBy
             ? `${drier.name} is stated ${drier.standing}: ${say.step(state.setBy)} puts the old one back, which stood open to the air. State it new, and fit it last, before the test.`
             : `${drier.name} stood open to the air since ${say.step(opening.cause)} and is not renewed: fit a new one last, before the test.`,
+        fixes: renew(whole, drier),
         related: [
           { cause: opening.cause, message: 'the circuit was opened here' },
           ...(state.setBy ? [{ cause: state.setBy, message: 'the old one is put back here' }] : []),
@@ -56,3 +59,29 @@ export const drierNotRenewed = defineCheck({
 const inSuction = (graph: Graph, drier: Part): boolean =>
   !drier.highSide &&
   !graph.parts.some((part) => part.circuit === drier.circuit && part.index > drier.index && part.kind.group === 'coil');
+
+/** The old one that is put back is stated new, and the step that connects it fits it. */
+function renew(whole: Whole, drier: Part): readonly WayOut[] {
+  const step = [...whole.entries]
+    .reverse()
+    .find((entry) => entry.events.some((event) => event.type === 'joins' && event.part === drier.index))?.slot.step;
+  const word = step?.bound.item.word;
+  const only = (step?.values['what'] as readonly Selector[] | undefined)?.every((each) => each.noun === drier.name);
+  if (!step || !word || step.word.word !== 'connect' || !only) return [];
+  const ends = step.spans['ends'];
+  return [
+    {
+      title: `State ${drier.name} new, and install it`,
+      edits: (mend) => {
+        const fitted = [
+          ...mend.write(step, word.at, word.at + word.text.length, 'install'),
+          // The gap before "at both ends" goes with it.
+          ...(ends ? mend.write(step, ends.from - 1, ends.to, '') : []),
+        ];
+        return fitted.length > 0
+          ? [...writeStanding(whole.plan, drier, 'new').flatMap((way) => way.edits(mend)), ...fitted]
+          : [];
+      },
+    },
+  ];
+}

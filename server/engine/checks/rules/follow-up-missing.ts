@@ -1,6 +1,9 @@
+import type { Entry } from '../../walk/walk';
 import { firstStart, markedAfter } from '../course';
-import { defineCheck } from '../define';
+import { defineCheck, type WayOut } from '../define';
 import { isDrier, touched } from '../plant';
+import { inOwn } from '../support';
+import { insertAfter } from '../ways-out';
 
 /** Nobody comes back after a burnout or an oil conversion. */
 export const followUpMissing = defineCheck({
@@ -31,23 +34,42 @@ export const followUpMissing = defineCheck({
     const start = entries[at];
     if (!start) return;
     const missing: string[] = [];
+    const steps: string[] = [];
     if (plan.kinds.includes('burnout')) {
-      if (!markedAfter(entries, at, /^(acid-test|sample)/)) missing.push('an acid test of the oil');
+      if (!markedAfter(entries, at, /^(acid-test|sample)/)) {
+        missing.push('an acid test of the oil');
+        steps.push('acid-test system, at most 0.05 mgKOH/g');
+      }
       const drier = plan.graph.parts.find(
         (part) => isDrier(part) && !part.highSide && touched(plan.graph, part.index) && part.standing !== 'removed',
       );
-      if (drier && !markedAfter(entries, at, /^read pressure-drop/)) missing.push(`the pressure drop of ${drier.name}`);
+      if (drier && !markedAfter(entries, at, /^read pressure-drop/)) {
+        missing.push(`the pressure drop of ${drier.name}`);
+        steps.push(`read pressure-drop of ${drier.name}, at most ${inOwn(plan, '3 psi', '20 kPa')}`);
+      }
     } else if (
       plan.kinds.includes('conversion') &&
       plan.system.oil.before !== plan.system.oil.after &&
       plan.system.smallAppliance === null &&
       !markedAfter(entries, at, /^(acid-test|sample|clean|inspect|change-oil|replace-cores|renew|read pressure-drop)/)
-    )
+    ) {
       missing.push('a look at strainers, oil and drier');
+      steps.push('clean strainers', 'sample oil');
+    }
     if (missing.length === 0) return;
     whole.report(start, {
       message: `After this start no step asks for ${missing.join(' and ')}: plan a visit in the first days.`,
       slot: 'what',
+      fixes: visitFor(entries, steps),
     });
   },
 });
+
+/** One more visit, behind all that the plan holds. */
+function visitFor(entries: readonly Entry[], steps: readonly string[]): readonly WayOut[] {
+  const last = entries.at(-1);
+  if (!last) return [];
+  const outermost = last.slot.within[0] ?? last.slot.step;
+  const lines = ['visit "Follow-up" within 2 days {', ...steps.map((step) => `  ${step}`), '}'];
+  return [insertAfter('Plan a visit within 2 days', outermost, ...lines)];
+}

@@ -75,7 +75,7 @@ export const leftUnattended = defineCheck({
       if (!apart) return;
       const left = unattended(whole.plan, earlier.after) ?? justBrazed(whole, at);
       if (!left) return;
-      const { related, lines, ...report } = left;
+      const { related, lines, back, ...report } = left;
       whole.reportAt(
         apart.bound,
         apart.bound.spans['title'] ?? { from: 0, to: apart.word.word.length },
@@ -87,7 +87,11 @@ export const leftUnattended = defineCheck({
             ? [
                 {
                   title: `Before anybody goes: ${lines.join(', ')}`,
-                  edits: (mend) => edits(mend.insertAfter(earlier.slot.step, ...lines)),
+                  edits: (mend) =>
+                    edits(
+                      mend.insertAfter(earlier.slot.step, ...lines),
+                      ...(back && visit ? [mend.insertBefore(entry.slot.step, ...back)] : []),
+                    ),
                 },
               ]
             : [],

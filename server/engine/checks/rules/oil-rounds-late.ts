@@ -1,4 +1,6 @@
-import { defineCheck } from '../define';
+import { has } from '../course';
+import { defineCheck, type Here, type WayOut } from '../define';
+import { repeatAround } from '../plant';
 
 /** Oil rounds after the old refrigerant is out. */
 export const oilRoundsLate = defineCheck({
@@ -21,7 +23,7 @@ export const oilRoundsLate = defineCheck({
       ],
       [
         '    cut-out liquid-drier',
-        '    repeat until mineral at most 5 %, at least 3, at most 4 {\n      change-oil comp to POE 140 fl-oz, leaving 30 % # <- here\n      sample oil\n    }\n    cut-out liquid-drier',
+        '    repeat until mineral at most 5 %, at least 3, at most 4 {\n      change-oil comp to POE 140 fl-oz, leaving 30 % # <- here\n      run comp for 24 h\n      sample oil\n    }\n    cut-out liquid-drier',
       ],
     ],
   },
@@ -35,8 +37,30 @@ export const oilRoundsLate = defineCheck({
           `This oil round of ${say.part(event.part)} comes after its refrigerant is out: only that carries the old oil back; make the rounds before recovery.`,
         slot: 'what',
         root: event.part,
+        fixes: earlier(here),
         related: event.held.since ? [{ cause: event.held.since, message: 'the refrigerant went here' }] : [],
       });
     }
   },
 });
+
+/** The rounds go before the machine is shut down for the recovery. */
+function earlier(here: Here): readonly WayOut[] {
+  const repeat = repeatAround(here.entry);
+  // Rounds without running time would only be the next mistake.
+  if (!repeat?.children.some((step) => step.word.word === 'run')) return [];
+  return [
+    {
+      title: 'Make the rounds before the recovery',
+      edits: (mend) => {
+        const { entries } = mend.view.walk;
+        const recovery = entries.findIndex((entry) => has(entry, 'recovers'));
+        if (recovery < 0) return [];
+        const shutDown = entries
+          .slice(0, recovery)
+          .find((entry) => entry.before.power === 'on' && entry.after.power !== 'on');
+        return mend.move(repeat, 'before', (shutDown ?? entries[recovery]!).slot.step);
+      },
+    },
+  ];
+}

@@ -1,7 +1,8 @@
 import { has } from '../course';
-import { defineCheck } from '../define';
-import { isCharged, readyCompressors } from '../plant';
+import { defineCheck, type Here, type WayOut } from '../define';
+import { isCharged, readyCompressors, touched } from '../plant';
 import { roundTrip } from '../round-trip';
+import { insertBefore, takeOut } from '../ways-out';
 
 /** A pump-down that gathers nothing. */
 export const pumpDownInVain = defineCheck({
@@ -35,6 +36,7 @@ export const pumpDownInVain = defineCheck({
       message:
         'Nothing is recovered or opened after this pump-down: leave it out, or do it before the circuit is opened.',
       root: entry.slot.step,
+      fixes: [takeOut(entry.slot.step)],
     });
   },
   step(here) {
@@ -63,6 +65,19 @@ export const pumpDownInVain = defineCheck({
       message: (say) =>
         `Nothing is shut between ${say.part(compressor.index)} and its way back here, so what is pumped in runs out again: shut the liquid side first.`,
       root: here.step,
+      fixes: shutFirst(here, compressor.index),
     });
   },
 });
+
+/** Solenoid valves, which go back to control, are shut before it where they hold the charge back. */
+function shutFirst(here: Here, compressor: number): readonly WayOut[] {
+  const plant = here.before;
+  const valves = plant.graph.parts.filter((part) => part.kind.kind === 'solenoid' && touched(plant.graph, part.index));
+  const parts = plant.parts.map((state, index) =>
+    valves.some((valve) => valve.index === index) ? { ...state, position: 'shut' as const } : state,
+  );
+  if (valves.length === 0 || roundTrip({ ...plant, parts }, compressor).comesBack) return [];
+  const line = `close ${valves.map((valve) => valve.name).join(', ')}`;
+  return [insertBefore(`First: ${line}`, here.step, line)];
+}

@@ -1,6 +1,6 @@
 import { wordSpan } from '../../plan/gather';
 import type { Event } from '../../steps/events';
-import { defineCheck } from '../define';
+import { defineCheck, type WayOut, type Whole } from '../define';
 
 /** What happens to refrigerant, of whatever kind. */
 const handled: readonly Event['type'][] = ['recovers', 'pumps-down', 'evacuates', 'charges', 'adjusts', 'starts'];
@@ -31,7 +31,22 @@ export const refrigerantNotStated = defineCheck({
     whole.reportAt(at, wordSpan(at), {
       message: (say) =>
         `${say.step(entry.cause)} handles refrigerant, and the plan does not say which: write "refrigerant" with its name in "system"; levels, cylinders, pressures and charge hang on it.`,
+      fixes: named(whole),
       related: [{ cause: entry.cause, message: 'refrigerant is handled here' }],
     });
   },
 });
+
+/** The refrigerant that a new unit holds or a step charges, where all of them name one. */
+function named({ plan, entries }: Whole): readonly WayOut[] {
+  const names = new Set([
+    ...plan.graph.parts.flatMap((part) => part.properties.holds?.refrigerant ?? []),
+    ...entries.flatMap((entry) =>
+      entry.events.flatMap((event) => (event.type === 'charges' && event.refrigerant !== '' ? event.refrigerant : [])),
+    ),
+  ]);
+  const { bound } = plan.system;
+  const [name] = names;
+  if (name === undefined || names.size > 1 || !bound) return [];
+  return [{ title: `State ${name}`, edits: (mend) => [mend.addTo(bound, `refrigerant ${name}`)] }];
+}

@@ -1,7 +1,11 @@
 import { contentsOfCell } from '../../circuit/settle';
 import type { Space } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
-import { defineCheck } from '../define';
+import type { Selector } from '../../plan/selection';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type WayOut } from '../define';
+import { openLines, shutAround } from '../held-open';
+import { insertBefore } from '../ways-out';
 
 /** A stretch between shut valves that the pump does not reach. */
 export const sectionNotEvacuated = defineCheck({
@@ -46,6 +50,7 @@ export const sectionNotEvacuated = defineCheck({
             slot: 'what',
             root: space.parts.join(),
             concerns: space.parts,
+            fixes: heldOpen(whole.entries, entry, space),
           });
         }
       }
@@ -59,3 +64,37 @@ const standsAsDeep = (plant: Plant, space: Space, level: number): boolean =>
     const held = contentsOfCell(plant, cell);
     return held.gas === 'vacuum' && held.high <= level * 1.01;
   });
+
+/** The valves that shut it off are held open for the pump, where a later step returns them or shuts them again anyway. */
+function heldOpen(entries: readonly Entry[], entry: Entry, space: Space): readonly WayOut[] {
+  const shut = shutAround(entry.before, space);
+  const lines = openLines(entry.before, shut);
+  const later = entries.slice(entries.indexOf(entry) + 1).map((each) => each.slot.step);
+  const taken = (valve: number): boolean =>
+    entry.before.graph.parts[valve]!.kind.shuts === 'hand' ||
+    later.some(
+      (step) =>
+        step.word.word === 'return' &&
+        ((step.values['what'] as readonly Selector[] | undefined) ?? []).some(
+          (each) => each.noun === entry.before.graph.parts[valve]!.name,
+        ),
+    );
+  return lines.length > 0 && shut.every(taken)
+    ? [insertBefore('Hold these valves open for the pump', together(entries, entry, space).slot.step, ...lines)]
+    : [];
+}
+
+/** The step at which the valves should have been open: the last test of the section, where it was one of all sections together. */
+const together = (entries: readonly Entry[], entry: Entry, space: Space): Entry =>
+  entries
+    .slice(0, entries.indexOf(entry))
+    .reverse()
+    .flatMap((each) =>
+      each.events.flatMap((event) =>
+        event.type === 'pressurises' && event.spaces.some((one) => space.parts.some((part) => one.parts.includes(part)))
+          ? [{ each, spaces: event.spaces.length }]
+          : [],
+      ),
+    )
+    .slice(0, 1)
+    .find(({ spaces }) => spaces > 1)?.each ?? entry;

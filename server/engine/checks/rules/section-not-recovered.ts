@@ -1,5 +1,6 @@
 import type { Space } from '../../circuit/spaces';
 import { defineCheck } from '../define';
+import { openLines, shutAround } from '../held-open';
 import { edits, underLaw } from '../support';
 
 /** A stretch between shut valves that recovery does not reach. */
@@ -34,7 +35,7 @@ export const sectionNotRecovered = defineCheck({
               .some((later) => later.events.some((each) => each.type === 'recovers' && covers(each.spaces, space))),
         );
         for (const space of left) {
-          const shut = shutAround(space);
+          const shut = shutAround(entry.before, space);
           whole.report(entry, {
             message: (say) =>
               `Recovery does not reach ${say.parts(space.parts)}${shut.length > 0 ? `, shut off by ${say.parts(shut)}` : ''}: hold the valves open, or recover that section by a port of its own${underLaw(whole.plan, 'opening')}.`,
@@ -46,34 +47,11 @@ export const sectionNotRecovered = defineCheck({
                 ? [
                     {
                       title: 'Hold these valves open before recovery',
-                      edits: (mend) =>
-                        edits(mend.insertBefore(entry.slot.step, ...openLines(shut.map((part) => kindOf(part))))),
+                      edits: (mend) => edits(mend.insertBefore(entry.slot.step, ...openLines(entry.before, shut))),
                     },
                   ]
                 : [],
           });
-        }
-
-        function kindOf(part: number): { name: string; kind: string } {
-          const it = entry.before.graph.parts[part]!;
-          return { name: it.name, kind: it.kind.kind };
-        }
-        /** The shut valves at the section's ends, in it or next to it. */
-        function shutAround(space: Space): readonly number[] {
-          const { graph } = entry.before;
-          const near = space.cells.flatMap((cell) =>
-            [cell * 2, cell * 2 + 1].flatMap((end) => {
-              const joint = graph.joints[graph.ends[end]!.joint];
-              return (joint?.ends ?? []).map((each) => graph.ends[each]!.part);
-            }),
-          );
-          return [...new Set([...space.parts, ...near])]
-            .filter((part) => {
-              const { shuts } = graph.parts[part]!.kind;
-              const { position } = entry.before.parts[part]!;
-              return shuts !== undefined && (position === 'shut' || (position === 'control' && shuts !== 'hand'));
-            })
-            .sort((a, b) => a - b);
         }
       }
     });
@@ -82,16 +60,3 @@ export const sectionNotRecovered = defineCheck({
 
 const covers = (spaces: readonly Space[], missed: Space): boolean =>
   missed.parts.every((part) => spaces.some((space) => space.parts.includes(part)));
-
-/** How each kind is held open. */
-function openLines(valves: readonly { name: string; kind: string }[]): readonly string[] {
-  const of = (...kinds: string[]) => valves.filter((valve) => kinds.includes(valve.kind)).map((valve) => valve.name);
-  const line = (names: readonly string[], how: string): string[] =>
-    names.length > 0 ? [`open ${names.join(', ')}${how}`] : [];
-  return [
-    ...line(of('solenoid'), ' by magnet'),
-    ...line(of('evaporator-pressure-regulator'), ' by stem'),
-    ...line(of('electronic-expansion-valve'), ' by service-tool'),
-    ...line(of('ball-valve', 'service-valve'), ''),
-  ];
-}
