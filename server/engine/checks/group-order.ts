@@ -2,6 +2,7 @@ import type { Check } from './define';
 import { accumulatorKept } from './rules/accumulator-kept';
 import { adjustedBeforeRunning } from './rules/adjusted-before-running';
 import { adjustedInCold } from './rules/adjusted-in-cold';
+import { adjustedInHeating } from './rules/adjusted-in-heating';
 import { adjustedThenRecovered } from './rules/adjusted-then-recovered';
 import { airflowNotProved } from './rules/airflow-not-proved';
 import { brazingFlowRange } from './rules/brazing-flow';
@@ -43,6 +44,7 @@ import { notStarted } from './rules/not-started';
 import { oilRoundNotRun } from './rules/oil-round-not-run';
 import { oilRoundsLate } from './rules/oil-rounds-late';
 import { oldFlareReused } from './rules/old-flare-reused';
+import { oneSeasonOnly } from './rules/one-season-only';
 import { openUnderPressure } from './rules/open-under-pressure';
 import { otherRefrigerant } from './rules/other-refrigerant';
 import { partNotAsStated } from './rules/part-not-as-stated';
@@ -131,6 +133,8 @@ export const orderChecks: readonly Check[] = [
   chargedAfterStart,
   readWhileStanding,
   readTooSoon,
+  adjustedInHeating,
+  oneSeasonOnly,
   adjustedBeforeRunning,
   adjustedThenRecovered,
   wrongChargeTarget,
