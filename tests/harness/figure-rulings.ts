@@ -7,7 +7,7 @@ const psi = 6894.76;
 const micron = 0.133322;
 
 /** Rulings on a figure of a step that breaks no state; sections are the handbook's. Null where no figure was changed. */
-export function figureRuling({ edit, before: { plan } }: Scene): Ruling | null {
+export function figureRuling({ edit, before: { plan }, faultsAfter }: Scene): Ruling | null {
   const { figure } = edit;
   const step = edit.steps[edit.at];
   if (!figure || !step) return null;
@@ -15,7 +15,10 @@ export function figureRuling({ edit, before: { plan } }: Scene): Ruling | null {
   const { was, now, key, nowUnit } = figure;
   const later = edit.steps.slice(edit.at + 1);
   const until = later.findIndex((each) => /^(decay-test|charge|open)$/.test(each.verb));
-  const lastPull = !later.slice(0, until < 0 ? undefined : until).some((each) => each.verb === 'evacuate');
+  // The pull that the refrigerant breaks; a deeper one may stand in the other file of a job with a standard.
+  const lastPull =
+    !later.slice(0, until < 0 ? undefined : until).some((each) => each.verb === 'evacuate') &&
+    (figure.now <= 68 || faultsAfter.some((fault) => fault.rule === 'pull-rough'));
   const kind = kindOf(figure.unit);
   if (kind !== kindOf(nowUnit) && !(kind === 'recovery' && nowUnit === 'psig'))
     return unclear('Another kind of figure.');

@@ -46,6 +46,11 @@ export function purely(
       return true;
     case 'break-vacuum': {
       const spaces = parts.length > 0 ? spacesOf() : plant.spaces();
+      if (
+        /^(nitrogen|air)$/.test(String(step.values['with'])) &&
+        spaces.every((space) => refrigerant.has(fillOf(space).gas))
+      )
+        run.report('break-charged', '', parts);
       for (const space of spaces) {
         const { gas } = fillOf(space);
         if ((gas === 'vacuum' || gas === 'traces') && space.leaks.length === 0) {
@@ -127,6 +132,7 @@ function through(run: Run, step: Step, verb: string, part: number): void {
     return made && (joint < 0 || !plant.jointOpen(joint));
   });
   if (shut.length > (verb === 'blow-out' ? it.ends.length - 1 : 0)) run.report('no-path', it.name, [part]);
+  else if (shut.length > 0) run.report('blown-back', it.name, [part]);
   const { gas } = plant.ends[it.ends[0]!]!.fill;
   if (refrigerant.has(gas) || gas === 'traces') run.report('solvent-meets-charge', it.name, [part]);
   if (verb === 'flush' || verb === 'back-flush') {
@@ -195,7 +201,10 @@ function prove(run: Run, step: Step, verb: string, named: readonly number[]): vo
     } else if (verb === 'evacuate') {
       if (gas === 'nitrogen' && pressure > 36e3) run.report('evacuated-pressure', run.names(parts), parts);
       run.needsTest(parts);
-      plant.fill(space, { gas: 'vacuum', pressure: level ?? -1e5, proved: true, held: false });
+      // A pull to less than what is reached already changes nothing.
+      const pulled = level ?? -run.plan.site.atmosphere;
+      const deepest = gas === 'vacuum' ? Math.min(pressure, pulled) : pulled;
+      plant.fill(space, { gas: 'vacuum', pressure: deepest, proved: true, held: false });
     } else if (gas !== 'vacuum') run.report('not-vacuum', run.names(parts), parts);
     else plant.fill(space, { gas: 'vacuum', pressure, proved: true, held: true });
     run.touch(parts);
@@ -219,8 +228,9 @@ function charge(run: Run, step: Step, parts: readonly number[]): void {
   for (const space of plant.spaces()) {
     const inIt = plant.partsOf(space);
     if (!inIt.some((part) => parts.includes(part))) continue;
-    const { gas, held } = plant.ends[space.ends[0]!]!.fill;
+    const { gas, held, pressure } = plant.ends[space.ends[0]!]!.fill;
     run.touch(inIt);
+    if (gas === 'vacuum') run.needsDepth(pressure, inIt);
     if (gas === 'own') {
       if (!weighed) run.report('charge-shut', run.names(inIt), inIt);
       continue;

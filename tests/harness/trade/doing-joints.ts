@@ -24,6 +24,8 @@ export function opened(run: Run, part: number, ends: readonly number[], shellOnl
       else if (fill.gas === 'vacuum') run.report('open-proved', name, [part]);
       else if ((fill.gas === 'traces' || fill.gas === 'nitrogen') && !fill.proved)
         run.report('open-unproven', name, [part]);
+      // An inch of mercury is what a gauge shows of nothing.
+      if (fill.gas === 'traces' && fill.pressure < -3386) run.report('open-below', name, [part]);
     }
     const met =
       joint >= 0 && !shellOnly ? plant.graph.joints[joint]!.ends.map((each) => plant.graph.ends[each]!.part) : [];
@@ -222,17 +224,16 @@ export function joining(
     case 'pinch-off':
       for (const part of parts)
         for (const end of endsMeant(plant, part, which)) {
-          const joint = plant.graph.ends[end]!.joint;
-          const inFitting = plant.ends[end]!.made && joint >= 0 && !plant.jointOpen(joint);
+          const made = inFitting(run, end);
           // Before anything is opened the step only does nothing; once it is closed again it spoils what was made.
           if (
-            inFitting &&
+            made &&
             plant.parts[part]!.opened &&
             !/^(pinch-off|cap)$/.test(verb) &&
             isLine(plant.graph.parts[part]!.kind)
           )
             run.report('not-there', `${verb} ${run.name(part)}`, [part]);
-          if (inFitting) continue;
+          if (made) continue;
           if (verb !== 'flare') plant.ends[end]!.closure = closures[verb]!;
           run.touch([part]);
         }
@@ -242,6 +243,7 @@ export function joining(
     case 'trim':
       for (const part of parts)
         for (const end of endsMeant(plant, part, which)) {
+          if (inFitting(run, end)) continue;
           plant.ends[end]!.closure = null;
           run.touch([part]);
         }
@@ -249,14 +251,21 @@ export function joining(
     case 'take-off':
       for (const end of plant.ends.keys())
         if (
-          nouns.some((noun) => ['chokes', 'caps', 'plugs'].includes(noun)) ||
-          parts.includes(plant.graph.ends[end]!.part)
+          !inFitting(run, end) &&
+          (nouns.some((noun) => ['chokes', 'caps', 'plugs'].includes(noun)) ||
+            parts.includes(plant.graph.ends[end]!.part))
         )
           plant.ends[end]!.closure = null;
       return true;
     default:
       return false;
   }
+}
+
+/** What stands on an end is out of reach once its joint is made up over it. */
+function inFitting({ plant }: Run, end: number): boolean {
+  const joint = plant.graph.ends[end]!.joint;
+  return plant.ends[end]!.made && joint >= 0 && !plant.jointOpen(joint);
 }
 
 function torch(run: Run, step: Step, part: number, ends: readonly number[]): void {

@@ -64,9 +64,12 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
     case 'read':
     case 'sample': {
       const needs = nouns.filter((noun) =>
-        /charge|superheat|subcooling|pressures|amps|temperature-split|pressure-drop/.test(noun),
+        /charge|superheat|subcooling|amps|temperature-split|pressure-drop/.test(noun),
       );
-      if (needs.length > 0 && !plant.running) run.report('read-standing', `${verb} ${needs.join(',')}`);
+      // What is read after some minutes is read of a running machine.
+      if ((needs.length > 0 || / after \d/.test(step.text)) && !plant.running)
+        run.report('read-standing', `${verb} ${needs.join(',')}`);
+      else if (nouns.includes('pressures') && !plant.running) run.report('standing-pressure', '');
       return;
     }
     case 'change-oil': {
@@ -76,6 +79,14 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
       if (gone || plant.lockedOut.has('power')) run.report('oil-round-late', run.names(parts), parts);
       return;
     }
+    case 'drain':
+      for (const part of parts) {
+        const { gas, pressure } = plant.ends[plant.graph.parts[part]!.ends[0]!]!.fill;
+        run.touch([part]);
+        if (['old', 'charge', 'own'].includes(gas)) run.report('open-charged', `drain ${run.name(part)}`, [part]);
+        else if (gas === 'nitrogen' && pressure > 35e3) run.report('open-pressure', `drain ${run.name(part)}`, [part]);
+      }
+      return;
     case 'prove-airflow':
       if (plant.lockedOut.has('power')) run.report('airflow-locked', '');
       return;

@@ -24,6 +24,8 @@ export const reasons = {
   'pump-down-standing': 'Pumped down by a machine that stands or is locked out (13.1).',
   'pump-down-through': 'Nothing shuts off the vessel that is to hold the charge (13.5 valve positions).',
   'no-path': 'Blown or flushed through a line that is not open at both ends (5.1, 5.2).',
+  'blown-back':
+    'Blown out with one end shut: what comes out of the other end depends on where the gas is let in (5.2: each leg).',
   'solvent-meets-charge': 'Solvent into a part that holds refrigerant (13.1: recover before flushing).',
   'not-inspected': 'Flushed without a look for low spots and traps (5.2; 10.3).',
   'no-container': 'Solvent with nothing to catch it (5.2, 5.3).',
@@ -47,6 +49,9 @@ export const reasons = {
   'let-in-unproven': 'Refrigerant let into a vacuum that no decay test has proved (8.1; 13.1).',
   'let-in-dirty': 'Refrigerant let into air, nitrogen or what was left of the old (9; 13.1).',
   'let-in-open': 'Refrigerant let into something that is open to the air (13.1).',
+  'pull-rough': 'Refrigerant let into a vacuum above the common 500 micron (8.1).',
+  'break-charged':
+    'Nitrogen let into a part that holds refrigerant (2.2; 13.1: level reached; 8.2: not into the charge).',
   'charge-shut': "Charged while the new unit's own valves are shut (13.2).",
   'charge-twice': 'The whole charge weighed in twice (9.1).',
   'ignition-unchecked': 'Flammable refrigerant let in without a look for ignition sources (11, charge A2L/A3).',
@@ -54,6 +59,9 @@ export const reasons = {
   'started-locked': 'Started while power is locked out (13.1).',
   'started-empty': 'Started on vacuum, nitrogen, air or an open circuit (13.1).',
   'started-shut': 'Started against a valve that the plan shut (13.5: a matching open).',
+  'open-below': 'Opened below the pressure of the air, which is sucked in with its water (13.1: break vacuum).',
+  'standing-pressure':
+    'The pressure of a machine that stands is a reading too; whether the running one was meant is not said (9.2, 13.1 baseline).',
   'read-standing': 'Read or adjusted on a machine that does not run (9.2: 15 min steady).',
   'no-power-to-valve': 'A motor valve is to be opened and nothing gives it power (13.1; language: comes shut).',
   'oil-round-late': 'An oil round after the old refrigerant has gone (4.3).',

@@ -70,11 +70,12 @@ export class Run {
     if (refrigerant) {
       const vacuum = fills.filter((fill) => fill.gas === 'vacuum');
       if (vacuum.some((fill) => !fill.held)) this.report('let-in-unproven', '', parts);
+      for (const fill of vacuum) this.needsDepth(fill.pressure, parts);
       if (has('nitrogen') || has('air') || has('traces')) this.report('let-in-dirty', '', parts);
       if (vacuum.length > 0 || has('air') || has('nitrogen')) this.letIn(parts);
       return { ...refrigerant, gas: has('old') && !has('own') && !has('charge') ? 'old' : 'charge', held: false };
     }
-    const pressed = fills.reduce((most, fill) => Math.max(most, fill.pressure), -1e5);
+    const pressed = fills.reduce((most, fill) => Math.max(most, fill.pressure), -this.plan.site.atmosphere);
     const gas = has('nitrogen') ? 'nitrogen' : has('air') ? 'air' : has('traces') ? 'traces' : 'vacuum';
     return {
       gas,
@@ -90,6 +91,11 @@ export class Run {
     const after = this.plan.system.refrigerant.after ?? this.plan.system.refrigerant.before;
     if (after && flammable.has(after) && !this.plant.done.has('ignition-sources'))
       this.report('ignition-unchecked', '');
+  }
+
+  /** The vacuum that refrigerant breaks: 500 micron are 66.7 Pa. */
+  needsDepth(pressure: number, parts: readonly number[]): void {
+    if (pressure + this.plan.site.atmosphere > 68) this.report('pull-rough', '', parts);
   }
 
   needsTest(parts: readonly number[]): void {
