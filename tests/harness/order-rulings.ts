@@ -1,6 +1,8 @@
 import { movedPast } from './pair-rulings';
 import { harmful, harmless, type Line, type Ruling, type Scene, unclear } from './scene';
 
+const flOz = 2.95735e-5;
+
 /** Rulings on what breaks no rule that the model knows. */
 export function leftAlone(scene: Scene): Ruling {
   const { edit, before, after } = scene;
@@ -31,8 +33,13 @@ export function leftAlone(scene: Scene): Ruling {
       return unclear('The joint may be one without a torch.');
     case 'drop first of list':
     case 'drop last of list':
-      if (step.verb === 'reset' && before.plan.kinds.includes('conversion'))
-        return harmful('That control stays set for the old refrigerant (9.3, 13.3).', /start|adjust|conversion/);
+      if (step.verb === 'reset' && before.plan.kinds.includes('conversion')) {
+        const words = (line: string): readonly string[] => line.trim().split(/[ ,]+/);
+        const gone = words(edit.was).filter((word) => !words(edit.now).includes(word));
+        return gone.some((word) => before.plan.graph.named.has(word))
+          ? harmful('That control stays set for the old refrigerant (9.3, 13.3).', /start|adjust|conversion/)
+          : unclear('Whether the machine has that control, nothing else in the plan says (9.3).');
+      }
       if (/^(move-product|tag|untag|notify|photo|unwrap)$/.test(step.verb))
         return harmless('Printed, or a habit that sound jobs do without.');
       if (!/^(disconnect|connect|install|place|cut-out|remove)$/.test(step.verb)) return unclear('One thing less.');
@@ -98,7 +105,7 @@ function leftOut(step: Line, { edit, before: { plan } }: Scene): Ruling {
     case 'break-vacuum':
       return beforeIt.some((each) => each.verb === 'evacuate') && later.some((each) => each.verb === 'evacuate')
         ? harmless('A break between two pulls is good practice, not a must (8.2).')
-        : unclear('Air is sucked in at the first opening, or it was at zero.');
+        : unclear('It was at the pressure of the air already; whether nitrogen keeps the air out is not said (13.1).');
     case 'evacuate':
       return later.some((each) => each.verb === 'evacuate')
         ? harmless('The first pulls of several are good practice, not a must (8.2).')
@@ -120,10 +127,28 @@ function leftOut(step: Line, { edit, before: { plan } }: Scene): Ruling {
       return later.some((each) => /^lock-out power/.test(each.plain))
         ? harmless('The lock-out stops it.')
         : unclear('Hangs on what follows.');
-    case 'energise':
+    case 'energise': {
+      const sump = Math.max(0, ...plan.graph.parts.map((part) => part.properties.oil?.volume ?? 0));
+      if (sump > 0 && sump <= 60.5 * flOz)
+        return unclear('So small a sump often has no heater; 13.1 names no size, and sound jobs do without.');
       return /for/.test(step.plain)
         ? harmful('The crankcase heater stays cold before the start (13.1: 12 h and more).', /start|restore/)
         : unclear('Power may be there.');
+    }
+    case 'adjust':
+      return conversion &&
+        changes &&
+        /^adjust charge/.test(step.plain) &&
+        !others.some((each) => /^adjust charge/.test(each.plain))
+        ? harmful(
+            'The first charge of a conversion is short on purpose and is never trimmed (9.3, 13.3).',
+            /charge|start|conversion/,
+          )
+        : unclear('It was weighed in; whether it is looked at once more is for the author.');
+    case 'prove-airflow':
+      return later.some((each) => /^adjust charge\b(?!.* to sight-glass)/.test(each.plain)) && others.length === 0
+        ? harmful('Adjusted with no airflow proved (9.2: prerequisite).', /adjust|start/)
+        : unclear('Nothing is adjusted by it.');
     case 'label':
       return changes && others.length === 0
         ? harmful(

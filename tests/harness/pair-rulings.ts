@@ -1,3 +1,4 @@
+import { farEnd, nearEnd } from '../../server/engine/circuit/graph';
 import { isLine } from '../../server/engine/circuit/kinds';
 import type { Plan } from '../../server/engine/plan/plan';
 import { harmful, harmless, type Line, type Ruling, unclear } from './scene';
@@ -14,32 +15,43 @@ const ofLines =
   /^(crimp|choke|tape|flush|purge|blow-out|pull-swab|trim|take-off|unplug|inspect|uncap|cap|drain|bench-flush|back-flush)$/;
 /** Verbs that the rulings' own model knows: what it finds no fault in may stand either way, but for the pairs below. */
 const modelled =
-  /^(lock-out|restore|recover|prove-zero|break-vacuum|disconnect|cut-out|remove|place|install|connect|release|open|close|return|trim|take-off|unplug|crimp|choke|tape|cap|uncap|flare|bypass|stop|inspect|energise|start|blow-out|purge|flush|pull-swab|decay-test|pressure-test|evacuate|charge|change|renew|pump-down|read|adjust)$/;
+  /^(lock-out|restore|recover|prove-zero|break-vacuum|disconnect|cut-out|remove|place|install|connect|release|open|close|return|trim|take-off|unplug|crimp|choke|tape|cap|uncap|flare|bypass|stop|inspect|energise|start|blow-out|purge|flush|pull-swab|decay-test|pressure-test|evacuate|charge|change|renew|pump-down|read|adjust|drain)$/;
+
+/** Work at the open circuit that takes its time while a drier stands open. */
+const long =
+  /^(install|connect|place|remove|disconnect|cut-out|change|renew|replace-cores|flush|back-flush|blow-out|purge|pull-swab|drain|trim|flare|hold)$/;
+const isCloth = (line: Line): boolean => /^hold .*(cloth|swab)/i.test(line.plain);
+const asks = /^(read|sample|acid-test|leak-check)\b/;
 
 /** Steps that take joints apart, and what is done to an end that stands open. */
 const opens = /^(disconnect|cut-out|remove)\b/;
 const onEnds = /^(crimp|choke|tape|cap|flare)\b/;
 
+/** The joints at the ends that a step speaks of. */
+function jointsOf({ plain }: Line, { graph }: Plan): readonly number[] {
+  const [what = '', where = ''] = plain.replace(/ (with|leaving|to) .*/, '').split(' at ');
+  const kept = /\bkept\b/.test(what);
+  const parts = [
+    ...what.split(/[ ,]+/).flatMap((word) => graph.named.get(word) ?? []),
+    ...(/\blines?\b/.test(what)
+      ? graph.parts
+          .filter((part) => isLine(part.kind) && (!kept || part.standing === 'kept' || part.standing === 'reused'))
+          .map((part) => part.index)
+      : []),
+  ];
+  return parts.flatMap((part) => {
+    const it = graph.parts[part]!;
+    const ends = where === 'far end' ? [farEnd(it)] : where === 'near end' ? [nearEnd(it)] : it.ends;
+    return ends.flatMap((end) => (graph.ends[end]!.joint >= 0 ? [graph.ends[end]!.joint] : []));
+  });
+}
+
 /** What is put on an end, or made of it, before the joint is taken apart. */
 function early(opening: Line, made: Line, plan: Plan): Ruling {
-  const { graph } = plan;
-  const parts = (line: Line): readonly number[] => {
-    const words = line.plain.replace(/ (at|with|leaving|to) .*/, '').split(/[ ,]+/);
-    const named = words.flatMap((word) => graph.named.get(word) ?? []);
-    const lines = /\blines?\b/.test(line.plain) ? graph.parts.filter((part) => isLine(part.kind)) : [];
-    return [...named, ...lines.map((part) => part.index)];
-  };
-  const [open, ends] = [parts(opening), parts(made)];
+  const [open, ends] = [jointsOf(opening, plan), jointsOf(made, plan)];
   if (open.length === 0 || ends.length === 0)
     return unclear('Whether the joint that is taken apart is that of the end is not told by the words.');
-  const met = new Set(
-    open.flatMap((part) =>
-      graph.parts[part]!.ends.flatMap((end) =>
-        (graph.joints[graph.ends[end]!.joint]?.ends ?? []).map((each) => graph.ends[each]!.part),
-      ),
-    ),
-  );
-  return ends.some((part) => open.includes(part) || met.has(part))
+  return ends.some((joint) => open.includes(joint))
     ? harmful(
         'The end is not open yet; when its joint is taken apart it stands open and bare (13.1: open, then capped).',
         /^\s*([\w-]+: )?(crimp|choke|tape|cap|flare|disconnect|cut-out|remove|flush|purge)\b/,
@@ -60,7 +72,9 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
   if (is(/^(recover|charge|adjust charge)\b/, /^record .*\bquantities\b/))
     return harmful('Amounts are written down before they are weighed (13.1 records).', /record|recover|charge/);
   if (is(/^restore power/, /^prove-airflow/))
-    return harmful('The fan does not run yet, so that no airflow can be proved (9.2).', /prove-airflow|restore/);
+    return unclear('Power is not locked out there: the airflow of the machine as it was before the work (9.2).');
+  if (is(/^lock-out power/, /^recover/))
+    return unclear('Power off before recovering (13.1); sound jobs lock out before opening.');
   if (is(torch, /^watch/)) return harmful('The watch for fire is over before the torch is lit (11, braze).', /watch/);
   if (is(/^start\b/, /^prove-airflow/)) return harmless('The airflow is proved before or after the start (13.1, 9.2).');
   if (is(/^(start|adjust|prove-airflow)\b/, /^leak-check/))
@@ -94,7 +108,10 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
   if (is(/^check ignition/, /^(open|charge)/)) return unclear('Hangs on which of them lets the gas in.');
   if (is(/^hold .*cause/i, /^start/))
     return harmful('The cause of the burnout is not found before it runs (13.4).', /hold|start/);
-  if (is(/^drain .*trap/, /^flush/)) return harmful('Solvent on what stands in the trap (5.2).', /drain|flush/);
+  if (is(/^drain/, /^(flush|back-flush|purge)/))
+    return unclear('What a low spot holds must come out (5.2); whether before the solvent or with it is not said.');
+  if (is(/^drain/, /^(connect|install|pressure-test|evacuate|charge)/))
+    return unclear('A trap of a closed line is drained by opening it again.');
 
   if (first.verb === second.verb && /^(pressure-test|evacuate|adjust|change-oil|hold|acid-test)$/.test(first.verb))
     return unclear('Stages of one proof.');
@@ -102,11 +119,27 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
     return unclear('How fast the gas flows hangs on the opening at the end.');
   if (is(ofLines, /^(place|install)/) || is(/^(place|install)/, ofLines))
     return unclear('The new part may be in the way of the cleaning, or not.');
-  if (second.verb === 'install' && /drier/.test(second.plain) && !printed.test(first.verb))
+  if (second.verb === 'install' && /drier/.test(second.plain) && long.test(first.verb))
     return unclear('The drier is open longer (13.1: last).');
   if (is(/^evacuate/, /^break-vacuum/) || is(/^break-vacuum/, /^evacuate/))
-    return unclear('Pulls and breaks in another order.');
+    return harmless('A sweep less, or pulls in another order: the last pull and its proof stand (8.2).');
+  if (is(/^break-vacuum/, opens))
+    return unclear('It was at the pressure of the air already; whether nitrogen keeps the air out is not said (13.1).');
   if (printed.test(first.verb) || printed.test(second.verb)) return harmless('One of them only prints.');
+  if (is(/^(start|adjust superheat)\b/, /^label\b/))
+    return unclear('The label comes after the tuning (13.1), but tells nothing that it changes.');
+  if (is(/^(return|restore|open|prove-airflow|read|run|reset)\b/, /^label\b/))
+    return harmless('What the label tells is in the machine by then (13.1).');
+  if (is(/^(return|reset)\b/, /^leak-check\b/) || is(/^(return|open|close|reset)\b/, /^record\b/))
+    return harmless('Neither the look nor the record hangs on it.');
+  if (is(/^(adjust|read)\b/, /^start .* in (cooling|heating|defrost)/))
+    return unclear('In which mode it is read or adjusted, the plan then leaves open (9.2).');
+  if (is(/^(cap|plug)\b/, /^hold\b/)) return unclear('How long the line stands open hangs on the wait.');
+  if (modelled.test(first.verb) && !ofFlow.test(first.verb) && !torch.test(first.verb) && isCloth(second))
+    return harmless('What the cloth shows hangs on the lines that are flushed alone (5.2).');
+  if (asks.test(first.plain) && asks.test(second.plain)) return harmless('Two looks at the same machine.');
+  if (is(/^acid-test .*severe/, /^lock-out/) || is(/^lock-out/, /^acid-test .*severe/))
+    return harmless('The sample may be taken before or after the power is off (13.4).');
   if (late.test(first.verb)) return harmless('May as well be done later.');
   if (
     /^(prove-airflow|check|wrap|unwrap|reset|watch|change pump-oil|sample|pull-swab|hold .*cause)/i.test(first.plain) &&
