@@ -162,6 +162,31 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
         'Far above the design pressure of either side (7.1: at most a quarter more).',
         /pressure-test|rated|regulator|tube/,
       );
+    case 'rating / 2': {
+      const over = (stated: typeof plan.system.designLow): number | null =>
+        stated && stated.quantity.low - plan.site.atmosphere;
+      const [low, high] = [over(plan.system.designLow), over(plan.system.designHigh)];
+      const now = edit.figure?.now;
+      if (now === undefined || low === null || high === null) return null;
+      if (now < low * 0.99)
+        return harmful(
+          'Under the design pressure of the low side, which no part of a circuit may be (7.2).',
+          /pressure-test|rated|refrigerant|design-pressure|test-pressure/,
+        );
+      return now >= high ? harmless('Still rated for the high side (7.2).') : null;
+    }
+    case 'design low x 2': {
+      const high = plan.system.designHigh?.quantity.low;
+      const low = plan.system.designLow?.quantity.low;
+      if (high === undefined || low === undefined) return null;
+      const { atmosphere } = plan.site;
+      return (low - atmosphere) * 2 >= (high - atmosphere) * 0.99
+        ? harmful(
+            'The low side at the pressure of the high side or over it (7.2: 80 against 104 or 122 degF).',
+            /pressure-test|rated|tube|design-pressure|test-pressure|refrigerant/,
+          )
+        : null;
+    }
     case 'rating / 10':
       return harmful(
         'Under the pressure of the refrigerant itself (7.2).',
@@ -169,13 +194,17 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
       );
     case 'room / 100':
       return roomRuling(plan);
-    case 'outdoors frost':
-      return uses(/^(?:[\w-]+: )?(adjust charge|evacuate)/m)
+    case 'outdoors frost': {
+      const [, stated, unit] = /outdoors (-?\d+(?:\.\d+)?) deg(F|C)/.exec(edit.was) ?? [];
+      const was = unit === 'C' ? Number(stated) * 1.8 + 32 : Number(stated);
+      if (was < 35) return unclear('It freezes outdoors in the sound plan too; what is kept warm is not said (8.1).');
+      return uses(/^(?:[\w-]+: )?evacuate/m) || (was >= 55 && uses(/^(?:[\w-]+: )?adjust charge/m))
         ? harmful(
             'Too cold to pump water off (8.1: above 35 degF) or to adjust by (9.2: from 55 degF).',
             /outdoors|evacuate|adjust|decay-test/,
           )
         : unclear('No step feels the weather.');
+    }
     case 'charge x 10':
       return plan.system.recoverCharge ||
         plan.graph.parts.some((part) => part.properties.holds) ||
@@ -186,6 +215,15 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
       return (plan.bring ?? []).some((item) => item.word === 'recovery')
         ? harmful('More than the cylinders on the list take (2.3).', /recover/)
         : unclear('Cylinders are then brought for it.');
+    case 'kind condenser to microchannel': {
+      if (!/^\s+[\w-]+: /.test(edit.was) && named('condenser', steps))
+        return harmful('Steps speak of a condenser that there is not (language).', /condenser/);
+      return plan.kinds.includes('burnout') ||
+        /^(?:[\w-]+: )?(flush|back-flush|blow-out|purge)\b/m.test(steps) ||
+        plan.standard
+        ? null
+        : harmless('Only what is flushed or burnt asks what coil it is (5.1).');
+    }
     case 'kind valve to orifice': {
       const name = /^\s+([\w-]+): /.exec(edit.was)?.[1];
       if (!name && named('expansion-valve', steps))
@@ -196,12 +234,19 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
     }
     case 'part dropped': {
       const name = /^\s+([\w-]+): /.exec(edit.was)?.[1] ?? /^\s+([\w-]+)/.exec(edit.was)?.[1] ?? '';
-      if (named(name, steps) && !(plan.graph.parts.filter((each) => each.name === name).length > 1))
+      // A clear sight glass is what one looks for, and small things that are renewed go by words of their own (language).
+      const spoken = steps
+        .split('\n')
+        .filter((line) => !/^renew\b/.test(line))
+        .join('\n')
+        .replaceAll('to sight-glass clear', '');
+      const kind = /^\s+(?:[\w-]+: )?([\w-]+)/.exec(edit.was)?.[1] ?? '';
+      if (named(name, spoken) && !(plan.graph.parts.filter((each) => each.name === name).length > 1))
         return harmful(
           'Steps speak of a part that there is not (language).',
-          new RegExp(`(?<![\\w-])${name}(?![\\w-])`),
+          new RegExp(`(?<![\\w-])${name}(?![\\w-])${essential.test(kind) ? '|circuit' : ''}`),
         );
-      const kind = /^\s+(?:[\w-]+: )?([\w-]+)/.exec(edit.was)?.[1] ?? '';
+      if (named(name, steps)) return unclear('The steps speak of it with a word that needs no part.');
       const alike = plan.graph.parts.filter((each) => each.kind.kind === kind).length;
       // A kept part that no step touches may be left out of the story; a new one may not.
       return alike === 1 && essential.test(kind) && / new\b/.test(edit.was)
@@ -211,12 +256,12 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
     case 'state new to removed': {
       const [, name, kind] = /^\s+(?:([\w-]+): )?([\w-]+)/.exec(edit.was) ?? [];
       const set = edit.steps.filter(
-        (each) => /^(place|install|connect|change)$/.test(each.verb) && named(name ?? kind ?? '', each.plain),
+        (each) => /^(place|install|connect|change|renew)$/.test(each.verb) && named(name ?? kind ?? '', each.plain),
       );
       return set.length > 0 || essential.test(kind ?? '')
         ? harmful(
             'It is said to be gone for good, and it is set in place or cannot be done without.',
-            /^\s*([\w-]+: )?(place|install|connect|change)\b/,
+            /^\s*([\w-]+: )?(place|install|connect|change|renew)\b/,
           )
         : null;
     }

@@ -90,6 +90,10 @@ function standsRight(found: readonly Finding[], { edit, ruling, snapshot, after 
       if (bound) span(after.plan.file, bound.item, true);
     }
   for (const [k, line] of lines.entries()) if (ruling.lines?.test(line)) right.add(`${edit.file}:${k}`);
+  // What a standard no longer gives may be told in the job that asks for it.
+  if (edit.plan !== edit.file)
+    for (const [k, line] of (snapshot.file(edit.plan)?.text ?? '').split('\n').entries())
+      if (ruling.lines?.test(line)) right.add(`${edit.plan}:${k}`);
   return found.some((finding) =>
     [finding.at, ...finding.related.map((related) => related.at)].some((place) => {
       const tree = snapshot.file(place.file)?.tree;

@@ -12,7 +12,9 @@ export const pointedTo = (label: string | null, source: string): boolean =>
 export function wordRuling({ edit, before, after }: Scene): Ruling | null {
   const step = edit.steps[edit.at];
   if (!step) return null;
-  const names = (noun: string): boolean => before.plan.graph.named.has(noun);
+  // A kind is a name for all parts of it.
+  const names = (noun: string): boolean =>
+    before.plan.graph.named.has(noun) || before.plan.graph.parts.some((part) => part.kind.kind === noun);
   const pointed =
     pointedTo(step.label, edit.source) || before.plan.departures.some((departure) => departure.label === step.label);
   switch (edit.operator) {
