@@ -2,7 +2,7 @@ import { spacesOf } from '../../circuit/spaces';
 import type { Contents } from '../../circuit/state';
 import { factsOf, isFlammable } from '../../reference/refrigerant-facts';
 import { defineCheck } from '../define';
-import { heldBy, sectionsLetIn } from '../plant';
+import { heldBy, sectionsLetIn, touchedSpaces } from '../plant';
 import { edits, inOwn } from '../support';
 
 /** Refrigerant weighed into nitrogen or air. */
@@ -57,6 +57,12 @@ export const chargeIntoGas = defineCheck({
                   one.type === 'evacuates' && one.spaces.some((reached) => reached.parts.includes(space.parts[0]!)),
               ),
             );
+          // Where valves part what was opened, one pump does not reach all of it, and which section lacks it is for the author.
+          const apart = touchedSpaces(entry.before).some(
+            (other) =>
+              !other.parts.includes(space.parts[0]!) &&
+              other.parts.some((part) => entry.before.parts[part]!.opened !== null),
+          );
           const facts = factsOf(event.refrigerant);
           const burns = facts?.safetyClass ? isFlammable(facts.safetyClass) : false;
           whole.report(entry, {
@@ -67,20 +73,22 @@ export const chargeIntoGas = defineCheck({
             root: held.since,
             concerns: space.parts,
             related: [{ cause: held.since, message: `the ${held.gas} came in here` }],
-            fixes: [
-              {
-                title: 'Evacuate and decay-test before this step',
-                edits: (mend) =>
-                  edits(
-                    mend.insertBefore(
-                      entry.slot.step,
-                      ...(held.high > whole.plan.site.atmosphere * 1.3 ? ['release nitrogen outdoors'] : []),
-                      `evacuate each open part to ${inOwn(whole.plan, '500 micron', '65 Pa absolute')}`,
-                      'decay-test each open part for 30 min, rise at most 200 micron',
-                    ),
-                  ),
-              },
-            ],
+            fixes: apart
+              ? []
+              : [
+                  {
+                    title: 'Evacuate and decay-test before this step',
+                    edits: (mend) =>
+                      edits(
+                        mend.insertBefore(
+                          entry.slot.step,
+                          ...(held.high > whole.plan.site.atmosphere * 1.3 ? ['release nitrogen outdoors'] : []),
+                          `evacuate each open part to ${inOwn(whole.plan, '500 micron', '65 Pa absolute')}`,
+                          'decay-test each open part for 30 min, rise at most 200 micron',
+                        ),
+                      ),
+                  },
+                ],
           });
         }
       }

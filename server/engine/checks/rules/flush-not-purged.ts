@@ -58,13 +58,16 @@ export const flushNotPurged = defineCheck({
       fixes: [
         {
           title: 'Purge after each pass',
-          edits: (mend) =>
-            edits(
-              mend.insertAfter(
-                here.step,
-                `purge ${here.step.text.replace(/^(\S+:\s*)?\S+\s+/, '').split(/\s+(into|for|at|with)\s/)[0]} at ${inOwn(here.plan, '50 psig', '350 kPa gauge')} for 15 s into container`,
-              ),
-            ),
+          edits: (mend) => {
+            const what = here.step.text.replace(/^(\S+:\s*)?\S+\s+/, '').split(/\s+(into|for|at|with)\s/)[0];
+            const line = `purge ${what} at ${inOwn(here.plan, '50 psig', '350 kPa gauge')} for 15 s into container`;
+            const { unpurged } = here.before.parts[first.line]!;
+            const by = mend.view.walk.entries.find((entry) => entry.cause === unpurged);
+            // The pass before may be another step's; in a repeat it is this one's own.
+            return edits(
+              by?.slot.step === here.step ? mend.insertAfter(here.step, line) : mend.insertBefore(here.step, line),
+            );
+          },
         },
       ],
     });

@@ -42,7 +42,7 @@ export const openUnderPressure = defineCheck({
         related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
         // What the job let in, or never puts back, is wanted: taking it out is no way to mend the order.
         fixes:
-          charged && (held.since !== null || !comesBack(here.plan))
+          charged && (held.since !== null || !comesBack(here.plan) || !hasRoom(here.plan))
             ? []
             : [
                 charged
@@ -66,6 +66,9 @@ export const openUnderPressure = defineCheck({
     }
   },
 });
+
+/** Whether a stated stock has a cylinder to recover into; a job that lets its gas go brings none. */
+const hasRoom = (plan: Plan): boolean => plan.bring === null || plan.bring.some((item) => item.word === 'recovery');
 
 /** Whether the job lets refrigerant in again: from a cylinder, or with a new unit that holds its own. */
 const comesBack = (plan: Plan): boolean =>
