@@ -2,7 +2,7 @@ import type { Part } from '../../circuit/graph';
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import { eachStep, type Step } from '../../plan/step';
-import type { Amount } from '../../plan/term';
+import { exactly } from '../../quantity';
 import type { Flow } from '../../steps/events';
 import { vocabulary } from '../../vocabulary';
 import type { Entry } from '../../walk/walk';
@@ -11,7 +11,7 @@ import { type HouseRule, houseRules, isPartWord, type Need } from '../house-rule
 import { lines, newFacts } from '../plant-facts';
 import { brought } from '../stock';
 import { gauge, shown, vacuum } from '../support';
-import { writeAt } from '../ways-out';
+import { writeAt, written, writtenGauge } from '../ways-out';
 
 const shop = `house-rules shop {
   revision 1
@@ -254,7 +254,13 @@ function limits(whole: Whole, rule: HouseRule, entry: Entry, done: Done): void {
           ? vacuum(whole.plan, is)
           : gauge(whole.plan, is)
         : shown(whole.plan, { kind: limit.kind, low: is, high: is });
-    const asked = (rule.bound.values[least ? 'least' : 'most'] as Amount).literal.text;
+    const figure = least ? limit.low : limit.high;
+    const asked =
+      limit.kind !== 'pressure'
+        ? written(whole.plan, exactly(limit.kind, figure))
+        : figure < whole.plan.site.atmosphere / 2
+          ? vacuum(whole.plan, figure)
+          : writtenGauge(whole.plan, figure);
     broken(whole, rule, `this step has ${text}`, entry, slot, writeAt(step, step.values[slot], asked));
   }
 }
