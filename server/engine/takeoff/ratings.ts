@@ -56,7 +56,12 @@ function limitOf(plan: Head, plant: Plant, part: Part): Omit<Weakest, 'part'> | 
     limits.push({ limit: plan.system.rated.quantity.low, why: 'the rating of the system' });
   else if (rated === undefined && equipment && part.standing === 'kept') {
     // A compressor's shell or a coil of the low side bears the low side's pressure, whatever side the gas comes from.
-    const design = isCompressor(part) || !part.highSide ? plan.system.designLow : plan.system.designHigh;
+    // In a heat pump every coil is the high side one way round.
+    const turns = plan.graph.parts.some(
+      (each) => each.kind.kind === 'reversing-valve' && each.circuit === part.circuit,
+    );
+    const low = isCompressor(part) || (!part.highSide && !turns);
+    const design = low ? plan.system.designLow : plan.system.designHigh;
     if (design)
       limits.push({
         limit: atmosphere + (design.quantity.low - atmosphere) * overDesign,

@@ -1,3 +1,6 @@
+import type { Part } from '../../circuit/graph';
+import { child } from '../../plan/bind';
+import type { Plan } from '../../plan/plan';
 import type { Step } from '../../plan/step';
 import { outdoorsLeast } from '../../reference/charging';
 import { statedTime } from '../course';
@@ -33,6 +36,8 @@ export const adjustedInCold = defineCheck({
     const { graph } = here.after;
     if (here.per || !outdoors || outdoors.quantity.low >= outdoorsLeast.quantity.low - 0.01) return;
     if (graph.parts.some((part) => part.kind.kind === 'receiver' && touched(graph, part.index))) return;
+    // Outdoor air does not reach a condenser that water cools.
+    if (here.plan.graph.parts.some((part) => touched(graph, part.index) && isWaterCooled(here.plan, part))) return;
     // A visit a week and more later has its own weather.
     if (here.entry.slot.within.some((step) => step.word.word === 'visit' && later(step) >= 7 * 86400)) return;
     const event = here.events('adjusts').find((each) => each.what === 'charge' && typeof each.to !== 'string');
@@ -53,3 +58,12 @@ export const adjustedInCold = defineCheck({
     });
   },
 });
+
+/** Coils that have water on the other side by their make. */
+const inWater: readonly string[] = ['coaxial-coil', 'plate-exchanger'];
+
+/** A coil of the high side with water behind it, by its kind or because the plan says how much flows. */
+const isWaterCooled = (plan: Plan, part: Part): boolean =>
+  part.kind.group === 'coil' &&
+  part.highSide &&
+  (inWater.includes(part.kind.kind) || child(plan.partStatements[part.index]?.block ?? [], 'water-flow') !== undefined);

@@ -105,17 +105,18 @@ function weighedIn(whole: Whole): void {
   const { recoverCharge, charge } = plan.system;
   if (all === null || !charge) return;
   const worked = plan.graph.parts.filter((part) => touched(plan.graph, part.index)).length;
-  const emptied = entries.some((entry) =>
+  const empties = (entry: Entry): boolean =>
     entry.events.some(
       (event) =>
         event.type === 'recovers' && event.spaces.reduce((sum, space) => sum + space.parts.length, 0) * 2 > worked,
-    ),
-  );
+    );
+  const emptied = entries.some(empties);
   const brought = plan.graph.parts.reduce((sum, part) => sum + (part.properties.holds?.mass ?? 0), 0);
   const own = plan.graph.parts.some((part) => part.properties.holds);
   // The first charge of a conversion has a range of its own.
   const converted = changesRefrigerant(plan);
-  const charges = entries.filter(isCharge);
+  // What was weighed in before the machine was emptied once more came out with the rest.
+  const charges = entries.slice(entries.map(empties).lastIndexOf(true) + 1).filter(isCharge);
   if (emptied && !own && !converted && charges.length > 0) {
     let mass = 0;
     for (const entry of charges)

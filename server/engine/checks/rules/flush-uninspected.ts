@@ -1,3 +1,4 @@
+import { isLine } from '../../circuit/kinds';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
 import { edits } from '../support';
@@ -25,7 +26,8 @@ export const flushUninspected = defineCheck({
   step(here) {
     const unseen = here
       .events('flows')
-      .filter((flow) => flow.medium === 'solvent' && here.before.parts[flow.line]!.inspected === null)
+      .filter(({ medium, line }) => medium === 'solvent' && isLine(here.before.graph.parts[line]!.kind))
+      .filter((flow) => here.before.parts[flow.line]!.inspected === null)
       .map((flow) => flow.line);
     if (unseen.length === 0) return;
     here.report({

@@ -1,3 +1,4 @@
+import { isLine } from '../../circuit/kinds';
 import { defineCheck, type Whole } from '../define';
 import { endName } from '../plant';
 import { edits } from '../support';
@@ -58,6 +59,9 @@ function flaredAt(whole: Whole, ends: readonly number[]): readonly number[] {
   const all = new Set(ends.flatMap((end) => graph.joints[graph.ends[end]!.joint]?.ends ?? [end]));
   return [...all].filter((end) => {
     const part = graph.parts[graph.ends[end]!.part]!;
-    return part.properties.joint === 'flare' && (part.standing === 'kept' || part.standing === 'reused');
+    // A valve, a drier or a piston has a seat that is machined: only tube is flared.
+    return (
+      isLine(part.kind) && part.properties.joint === 'flare' && (part.standing === 'kept' || part.standing === 'reused')
+    );
   });
 }

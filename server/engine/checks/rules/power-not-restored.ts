@@ -1,4 +1,5 @@
 import { defineCheck } from '../define';
+import { isCompressor, standsNow } from '../plant';
 import { edits } from '../support';
 
 /** A lock-out that nobody takes back. */
@@ -41,7 +42,9 @@ export const powerNotRestored = defineCheck({
     }
     const last = whole.entries.at(-1);
     if (!last || whole.view.walk.start.power !== 'on') return;
-    const { power, powerBy, lockedOut } = last.after;
+    const { graph, power, powerBy, lockedOut } = last.after;
+    // A machine that is given up, and nothing in its stead, needs no power.
+    if (!graph.parts.some((part) => isCompressor(part) && standsNow(last.after, part.index))) return;
     const cause = power !== 'on' ? powerBy : ([...lockedOut.values()][0] ?? null);
     const entry = cause && whole.entries.find((each) => each.cause === cause);
     if (!entry) return;

@@ -16,6 +16,7 @@ export const regulatorDoesNotSuit = defineCheck({
   acceptable: false,
   reads: 'figure',
   ground: 'published',
+  yieldsTo: ['pressure-above-rating'],
   meaning:
     'The plan states its stock and brings nitrogen without a regulator; or the regulator does not give the pressure that a test asks for; or its relief cannot be set above the test and below the weakest part that the gas reaches.',
   why: 'A full bottle stands above 2,000 psig and bursts anything on the job; the relief is what stands between a slipped hand and a burst coil.',
@@ -109,7 +110,9 @@ function fault(whole: Whole, { outlet, relief }: Limits, level: number, limit: n
   if (!relief) return null;
   if (relief.high < level)
     return `The relief behind the regulator opens at ${say(relief.high)}, below the test of ${say(level)}.`;
-  if (limit !== null && Math.max(relief.low, level) > limit * 1.005)
+  if (limit !== null && level > limit * 1.005)
+    return `Whatever the relief behind the regulator is set to, the test of ${say(level)} passes the ${say(limit)} that the weakest part in reach bears.`;
+  if (limit !== null && relief.low > limit * 1.005)
     return `The relief behind the regulator cannot be set below ${say(limit)}, which the weakest part in reach bears: it opens at ${say(relief.low)} at the least.`;
   return null;
 }

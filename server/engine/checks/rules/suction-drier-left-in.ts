@@ -1,3 +1,4 @@
+import type { Graph, Part } from '../../circuit/graph';
 import { defineCheck } from '../define';
 import { isDrier, touched } from '../plant';
 
@@ -34,7 +35,7 @@ export const suctionDrierLeftIn = defineCheck({
     if (!last || !whole.plan.kinds.includes('burnout')) return;
     const { graph } = whole.plan;
     for (const part of graph.parts) {
-      if (!isDrier(part) || part.highSide || !touched(graph, part.index)) continue;
+      if (!isDrier(part) || part.highSide || isInLiquid(graph, part) || !touched(graph, part.index)) continue;
       if (part.standing !== 'new' && part.standing !== 'added') continue;
       const state = last.after.parts[part.index]!;
       if (state.mounted !== 'new' || state.cores === 'out') continue;
@@ -44,3 +45,12 @@ export const suctionDrierLeftIn = defineCheck({
     }
   },
 });
+
+/** Beside a liquid line or a metering device: in a heat pump liquid goes through it, whichever way round. */
+const isInLiquid = (graph: Graph, drier: Part): boolean =>
+  drier.ends.some((end) =>
+    (graph.joints[graph.ends[end]!.joint]?.ends ?? []).some((each) => {
+      const { kind } = graph.parts[graph.ends[each]!.part]!;
+      return kind.kind === 'liquid-line' || kind.group === 'metering';
+    }),
+  );

@@ -45,6 +45,9 @@ export const testBelowDesign = defineCheck({
     const tests = testsOf(whole);
     for (const [index, all] of tests) {
       const best = all.reduce((most, each) => (each.level > most.level ? each : most));
+      // A new unit was tested where it was made, and no joint in it is made on site (ASHRAE 15 section 9.13, from memory).
+      const { unit, casing, standing } = plan.graph.parts[index]!;
+      if ((unit !== null || casing !== null) && standing === 'new') continue;
       // A part that saw the first, soaped stage alone was not proved at all, which is another check's finding.
       if (isCited(best) || isCasing(plan.graph, best.space)) continue;
       // What the widest test could not ask of it, for what is weaker in the same space, a narrower one can.

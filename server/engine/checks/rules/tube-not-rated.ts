@@ -5,7 +5,7 @@ import { tubeNamed } from '../../reference/tubes';
 import { tubeWorkingPressure } from '../../takeoff/figures/tube-working-pressure';
 import { input } from '../../takeoff/given';
 import { defineCheck } from '../define';
-import { isHeatPump, lines, saturationDesign, sideOf, statedDesign } from '../plant-facts';
+import { changesRefrigerant, isHeatPump, lines, saturationDesign, sideOf, statedDesign } from '../plant-facts';
 import { gauge, inOwn } from '../support';
 
 /** The temperature for which sheets of refrigeration tube print their ratings (ASTM B280 coil, handbook section 12, WE-08). */
@@ -35,6 +35,9 @@ export const tubeNotRated = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     const { plan } = whole;
+    const repairs =
+      !changesRefrigerant(plan) &&
+      !plan.graph.parts.some((part) => part.kind.group === 'coil' && part.standing === 'new');
     for (const part of lines(plan)) {
       const { tube, rated, per } = part.properties;
       if (!tube || part.standing === 'removed' || per?.['tube'] || per?.['wall'] || per?.['rated']) continue;
@@ -42,6 +45,8 @@ export const tubeNotRated = defineCheck({
       const needed = statedDesign(plan, side) ?? saturationDesign(plan, side);
       const bears = rated ?? workingPressure(tube, plan.site.atmosphere);
       if (needed === null || bears === null || bears >= needed * 0.995) continue;
+      // A repair leaves line and refrigerant as they were sold: only a rating or a wall that somebody read says something new.
+      if (repairs && rated === undefined && !tube.measured) continue;
       whole.reportPart(part.index, {
         message: `${part.name} (${tube.shown}) is good for ${gauge(plan, bears)}${rated === undefined ? ` at ${inOwn(plan, '150 °F', '65 °C')}` : ''}, and the ${side} side${side === 'high' && !part.highSide && isHeatPump(plan) ? ', which it is in heating,' : ''} is designed for ${gauge(plan, needed)}: it cannot stay in this circuit.`,
       });

@@ -9,8 +9,8 @@ export const labelSystem = verb({
   word: 'label',
   roles: ['check', 'sheet'],
   minutes: [5, 10],
-  form: { what: first(selection(['system']), 'what'), on: clause('on', text(), 'a plate of its own') },
-  meaning: 'Puts the new labels on: refrigerant, charge, oil, date.',
+  form: { what: first(selection(['system', 'cylinder']), 'what'), on: clause('on', text(), 'a plate of its own') },
+  meaning: 'Puts the new labels on: refrigerant, charge, oil, date; on a recovery cylinder what is in it.',
   example: 'label system',
   perform: (values, act) => markAll(act, act.targets(values.what)),
   say: (values, speech) => ({
