@@ -7,10 +7,23 @@ import type { Act } from './verb';
 export function torchAt(act: Act, ends: readonly number[], nitrogen: boolean, how: string | undefined): boolean {
   if (nitrogen) return true;
   if (how !== undefined) return false;
-  const { graph } = act.draft;
-  const stated = ends.flatMap((end) => {
-    const joint = graph.joints[graph.ends[end]!.joint];
-    return (joint?.ends ?? [end]).flatMap((each) => graph.parts[graph.ends[each]!.part]!.properties.joint ?? []);
-  });
+  const stated = ends.flatMap((end) => statedAt(act, end));
   return stated.length === 0 || stated.includes('brazed');
+}
+
+/**
+ * The ends that are brazed because a part at the joint is stated so, and none there says flare: a valve that is changed
+ * is as often flared or bolted, so that nothing is taken for granted of it.
+ */
+export const brazedEnds = (act: Act, ends: readonly number[]): readonly number[] =>
+  ends.filter((end) => {
+    const stated = statedAt(act, end);
+    return stated.includes('brazed') && !stated.includes('flare');
+  });
+
+/** The kinds of joint that the parts at the joint of an end state. */
+function statedAt(act: Act, end: number): readonly string[] {
+  const { graph } = act.draft;
+  const joint = graph.joints[graph.ends[end]!.joint];
+  return (joint?.ends ?? [end]).flatMap((each) => graph.parts[graph.ends[each]!.part]!.properties.joint ?? []);
 }

@@ -35,6 +35,8 @@ export const torchHazard = defineCheck({
     const { graph } = plant;
     for (const event of here.events('joins')) {
       if (!event.torch) continue;
+      // What a step opens itself has let its gas out by the time of the torch; pressure then is told at the opening.
+      if (here.events('opens').some((opened) => opened.part === event.part)) continue;
       const near = new Set(event.ends.flatMap((end) => graph.joints[graph.ends[end]!.joint]?.ends ?? [end]));
       for (const end of near) {
         const { part } = graph.ends[end]!;
