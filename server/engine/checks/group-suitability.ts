@@ -1,5 +1,6 @@
 import type { Check } from './define';
 import { burntGasMixed } from './rules/burnt-gas-mixed';
+import { carbonDioxideFreezes } from './rules/carbon-dioxide-freezes';
 import { certificateDoesNotCover } from './rules/certificate-does-not-cover';
 import { chargeOverCap } from './rules/charge-over-cap';
 import { chargeOverRoomLimit } from './rules/charge-over-room-limit';
@@ -53,6 +54,7 @@ export const suitabilityChecks: readonly Check[] = [
   oldOilLeft,
   oilDoesNotReturn,
   vapourLineTooSmall,
+  carbonDioxideFreezes,
   chargedAsVapour,
   wrongCurve,
   recoveryMachineDoesNotSuit,
