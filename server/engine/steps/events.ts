@@ -60,6 +60,8 @@ export type Event =
   /** Refrigerant that is let into the air on purpose. */
   | {
       readonly type: 'vents';
+      /** The parts that the step names; all that hangs together with them goes, too. */
+      readonly named: readonly number[];
       readonly spaces: readonly Space[];
       readonly held: readonly Contents[];
       readonly outdoors: boolean;

@@ -1,5 +1,6 @@
 import type { Plan } from '../../plan/plan';
 import type { Step } from '../../plan/step';
+import { freelyVented } from '../../reference/venting-exempt';
 import { defineCheck } from '../define';
 import { aboveZero, underPressure } from '../plant';
 import { edits, gauge, underLaw } from '../support';
@@ -32,17 +33,19 @@ export const openUnderPressure = defineCheck({
       const { held, space } = event;
       const charged = held.gas === 'refrigerant' && aboveZero(here.before, held);
       if (!charged && !underPressure(here.before, held)) continue;
+      // No law forbids to let carbon dioxide off; people are hurt by it all the same.
+      const free = charged && held.refrigerant === freelyVented;
       const what = held.gas === 'refrigerant' ? (held.refrigerant ?? 'refrigerant') : held.gas;
       here.report({
         message: (say) =>
-          `This ${event.type === 'drains' ? 'drains' : 'opens'} ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${charged ? 'recover it' : 'let it down'} first${charged ? underLaw(here.plan, 'opening') : ''}.`,
+          `This ${event.type === 'drains' ? 'drains' : 'opens'} ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${free ? 'let it down outdoors' : charged ? 'recover it' : 'let it down'} first${charged && !free ? underLaw(here.plan, 'opening') : ''}.`,
         slot: 'what',
         root: held.since ?? here.before.graph,
         concerns: space.parts,
         related: held.since ? [{ cause: held.since, message: 'it holds this since here' }] : [],
         // What the job let in, or never puts back, is wanted: taking it out is no way to mend the order.
         fixes:
-          charged && (held.since !== null || !comesBack(here.plan) || !hasRoom(here.plan))
+          charged && (free || held.since !== null || !comesBack(here.plan) || !hasRoom(here.plan))
             ? []
             : [
                 charged

@@ -59,7 +59,7 @@ export const recoveryBeyondSection = defineCheck({
   ground: 'practice',
   yieldsTo: ['refrigerant-not-stated'],
   meaning:
-    'The step names a part or a section, a hand valve between it and the rest of the machine stands open, and so the charge of compressor, coils or receiver comes out with it. No later step puts that charge back: the valve was meant to be shut before.',
+    'The step names a part or a section (to recover it, or to let carbon dioxide off), a hand valve between it and the rest of the machine stands open, and so the charge of compressor, coils or receiver comes out with it. No later step puts that charge back: the valve was meant to be shut before.',
   why: 'The cylinder is sized for the section and is overfilled by the charge, the recovery takes hours instead of minutes, and the machine is started empty.',
   source: 'common practice: shut a section off on both sides, then recover it (handbook 2.1, 13.5)',
   wrong: {
@@ -77,23 +77,24 @@ export const recoveryBeyondSection = defineCheck({
   plan(whole) {
     whole.entries.forEach((entry, at) => {
       for (const event of entry.events) {
-        if (event.type !== 'recovers') continue;
+        if (event.type !== 'recovers' && event.type !== 'vents') continue;
+        const vented = event.type === 'vents';
         const named = new Set(event.named);
         const beyond = event.spaces.flatMap((space) => chargedBeyond(entry.before, space, named));
         if (!beyond.some((part) => holdsCharge(whole, part))) continue;
         const valves = boundary(entry.before, event.spaces, named);
-        if (valves.length === 0 || !runsAfter(whole, at) || putBack(whole, at)) continue;
+        if (valves.length === 0 || !runsAfter(whole, at) || putBack(whole, at, vented)) continue;
         const names = valves.map((valve) => valveName(whole, valve));
         const several = valves.length > 1 || names[0]!.startsWith('valves');
         const later = valves.flatMap((valve) => shutLater(whole, at, valve) ?? []);
         whole.report(entry, {
-          message: `${listed(names)} ${isOrAre(several ? 2 : 1)} open here, so the charge of the whole machine comes out with ${listed((entry.slot.step.values['what'] as readonly Selector[]).map((each) => each.text))}, and no later step puts it back: shut ${several ? 'them' : 'it'} first.`,
+          message: `${listed(names)} ${isOrAre(several ? 2 : 1)} open here, so the charge of the whole machine ${vented ? 'is let off' : 'comes out'} with ${listed((entry.slot.step.values['what'] as readonly Selector[]).map((each) => each.text))}, and no later step puts it back: shut ${several ? 'them' : 'it'} first.`,
           slot: 'what',
           concerns: whole.plan.graph.parts.map((part) => part.index),
           related: [...new Set(later)].map((step) => ({ cause: step.cause, message: 'shut only here' })),
           fixes: [
             {
-              title: 'Shut the section off before it is recovered',
+              title: `Shut the section off before it is ${vented ? 'let off' : 'recovered'}`,
               edits: (mend) => {
                 const [only] = later;
                 // A step that shuts these valves and no other is put in front; it is not written twice.
@@ -148,8 +149,11 @@ function boundary(plant: Plant, spaces: readonly Space[], named: ReadonlySet<num
 const runsAfter = (whole: Whole, at: number): boolean =>
   whole.entries.slice(at).some((entry) => entry.after.running || has(entry, 'starts'));
 
-/** Whether a later step lets in about as much as the machine holds, or as much as nobody says. */
-function putBack(whole: Whole, at: number): boolean {
+/**
+ * Whether a later step lets in about as much as the machine holds, or as much as nobody says. After a section was let off
+ * into the air a charge without a weight is that of the section.
+ */
+function putBack(whole: Whole, at: number, vented: boolean): boolean {
   const all = chargeInAll(whole.plan) ?? whole.plan.system.recoverCharge?.quantity.high ?? null;
   let mass = 0;
   for (const entry of whole.entries.slice(at + 1)) {
@@ -158,11 +162,14 @@ function putBack(whole: Whole, at: number): boolean {
       if (event.type !== 'charges') continue;
       // Trimming a running machine to a target is no charging, unless a weight goes with it.
       if (event.mass) mass += event.mass.high;
-      else if (event.purpose === 'charge') return true;
+      else if (event.purpose === 'charge' && (!vented || namesSystem(entry))) return true;
     }
   }
   return mass > 0 && (all === null || mass >= all * wholeShare);
 }
+
+const namesSystem = (entry: Entry): boolean =>
+  (entry.slot.step.values['what'] as readonly Selector[]).some((each) => each.noun === 'system');
 
 /** The step that shuts a valve before anything is let in. */
 function shutLater(whole: Whole, at: number, valve: number): Entry | null {

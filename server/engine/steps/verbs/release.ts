@@ -34,7 +34,7 @@ export const release = verb({
     const vented = named.length > 0 ? pressed.filter((space) => heldIn(act, space).gas === 'refrigerant') : [];
     if (vented.length > 0) {
       const held = vented.map((space) => heldIn(act, space));
-      act.emit({ type: 'vents', spaces: vented, held, outdoors: values.outdoors === true });
+      act.emit({ type: 'vents', named, spaces: vented, held, outdoors: values.outdoors === true });
     }
     for (const space of [...under, ...vented]) {
       const held = heldIn(act, space);
