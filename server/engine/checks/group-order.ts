@@ -35,6 +35,7 @@ import { labelMissing } from './rules/label-missing';
 import { leakCheckMissing } from './rules/leak-check-missing';
 import { leftUnattended } from './rules/left-unattended';
 import { nextRoundUnsafe } from './rules/next-round-unsafe';
+import { nitrogenOnCharge } from './rules/nitrogen-on-charge';
 import { noEffect } from './rules/no-effect';
 import { noFieldDrier } from './rules/no-field-drier';
 import { notPressureTested } from './rules/not-pressure-tested';
@@ -46,6 +47,7 @@ import { oilRoundsLate } from './rules/oil-rounds-late';
 import { oldFlareReused } from './rules/old-flare-reused';
 import { oneSeasonOnly } from './rules/one-season-only';
 import { openUnderPressure } from './rules/open-under-pressure';
+import { openedUnderVacuum } from './rules/opened-under-vacuum';
 import { otherRefrigerant } from './rules/other-refrigerant';
 import { partNotAsStated } from './rules/part-not-as-stated';
 import { piercingValveLeftOn } from './rules/piercing-valve-left-on';
@@ -74,6 +76,7 @@ import { valveWithoutPower } from './rules/valve-without-power';
 import { valvesOpenedEarly } from './rules/valves-opened-early';
 import { wayBackUnsafe } from './rules/way-back-unsafe';
 import { workWithoutLockOut } from './rules/work-without-lock-out';
+import { writtenDownEarly } from './rules/written-down-early';
 import { wrongChargeTarget } from './rules/wrong-charge-target';
 
 /** Order of the work, and the state that each step leaves. */
@@ -152,6 +155,9 @@ export const orderChecks: readonly Check[] = [
   recordMissing,
   leftUnattended,
   nextRoundUnsafe,
+  nitrogenOnCharge,
+  openedUnderVacuum,
+  writtenDownEarly,
   wayBackUnsafe,
   noEffect,
 ];
