@@ -10,11 +10,13 @@ import { firstChargeUnusual } from './rules/first-charge-unusual';
 import { flushTimeUnusual } from './rules/flush-time-unusual';
 import { heldTooShort } from './rules/held-too-short';
 import { impossibleLevel } from './rules/impossible-level';
+import { lengthUnlikely } from './rules/length-unlikely';
 import { limitFarTooLoose } from './rules/limit-far-too-loose';
 import { limitOfOtherKind } from './rules/limit-of-other-kind';
 import { oilAmountUnlikely } from './rules/oil-amount-unlikely';
 import { purgePressureHigh } from './rules/purge-pressure-high';
 import { stockFallsShort } from './rules/stock-falls-short';
+import { targetOffPlate } from './rules/target-off-plate';
 import { targetUnlikely } from './rules/target-unlikely';
 import { testBelowDesign } from './rules/test-below-design';
 import { testFarAboveDesign } from './rules/test-far-above-design';
@@ -34,6 +36,8 @@ export const figureChecks: readonly Check[] = [
   evacuationNotDeep,
   evacuationNotReachable,
   decayLimitHigh,
+  lengthUnlikely,
+  targetOffPlate,
   limitFarTooLoose,
   limitOfOtherKind,
   heldTooShort,

@@ -2,6 +2,7 @@ import type { Graph, Part } from '../circuit/graph';
 import { contentsOfCell } from '../circuit/settle';
 import { hasGap, type Space, spaces, spacesOf } from '../circuit/spaces';
 import type { Cause, Contents, Plant } from '../circuit/state';
+import type { Plan } from '../plan/plan';
 import type { Step } from '../plan/step';
 import { psi } from '../reference/table-units';
 import type { Entry } from '../walk/walk';
@@ -118,3 +119,10 @@ export function sectionsLetIn(before: Plant, after: Plant): readonly Space[] {
     return joined !== undefined && joined.cells.length > space.cells.length && isCharged(after, part);
   });
 }
+
+/** Whether a thermostatic or a motor valve meters the refrigerant: then the charge is judged by its subcooling, else by superheat. */
+export const hasExpansionValve = ({ graph }: Plan): boolean =>
+  graph.parts.some(
+    ({ kind, index }) =>
+      (kind.kind === 'expansion-valve' || kind.kind === 'electronic-expansion-valve') && touched(graph, index),
+  );

@@ -3,7 +3,7 @@ import type { Quantity } from '../../quantity';
 import { orificeSuperheat, subcoolingDefault, valveSuperheat, valveSuperheatVerifier } from '../../reference/charging';
 import { fahrenheitDifference } from '../../reference/table-units';
 import { defineCheck } from '../define';
-import { touched } from '../plant';
+import { hasExpansionValve } from '../plant';
 import { amount, shown } from '../support';
 
 /** Plates ask between a few degrees and a large subcooler's twenty or so; beyond these a figure slipped (common practice, no source). */
@@ -52,7 +52,7 @@ export const targetUnlikely = defineCheck({
     if (here.per !== null) return;
     for (const event of here.events('adjusts')) {
       if (event.to === null || typeof event.to === 'string') continue;
-      const what = event.what === 'superheat' || !hasValve(here.plan) ? 'superheat' : 'subcooling';
+      const what = event.what === 'superheat' || !hasExpansionValve(here.plan) ? 'superheat' : 'subcooling';
       const wrong = offOf(here.plan, what, event.to);
       if (wrong) here.report({ message: wrong, slot: 'to' });
     }
@@ -78,16 +78,10 @@ function bandOf(plan: Plan, what: 'superheat' | 'subcooling'): Band {
   const [least, most, usual] =
     what === 'subcooling'
       ? [subcoolingLeast, subcoolingMost, subcoolingDefault]
-      : hasValve(plan)
+      : hasExpansionValve(plan)
         ? [valveSuperheatVerifier.quantity.low, valveSuperheatVerifier.quantity.high, valveSuperheat]
         : [orificeSuperheat.quantity.low, orificeSuperheat.quantity.high, orificeSuperheat];
   return { least, most, usual: usual.quantity, source: usual.source };
 }
-
-const hasValve = ({ graph }: Plan): boolean =>
-  graph.parts.some(
-    ({ kind, index }) =>
-      (kind.kind === 'expansion-valve' || kind.kind === 'electronic-expansion-valve') && touched(graph, index),
-  );
 
 const degrees = (plan: Plan, difference: number): string => amount(plan, 'temperature-difference', difference);
