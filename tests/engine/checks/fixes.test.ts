@@ -117,6 +117,8 @@ const half: ReadonlySet<string> = new Set([
   'line-not-disconnected brings flush-no-outlet',
   'open-under-pressure brings charge-does-not-fit',
   'charge-into-gas brings not-pressure-tested',
+  // The section was never tested either; what is let in first shows it at the charge instead of at the valve.
+  'carbon-dioxide-freezes brings not-pressure-tested',
 ]);
 
 it('mends what a step left out or put too early does to every sound plan, and brings nothing new', () => {

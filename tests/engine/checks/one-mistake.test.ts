@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Item } from '../../../grammar/tree';
 import { exampleText } from '../../../server/engine/checks/bases';
 import type { Plant } from '../../../server/engine/circuit/state';
 import type { Finding } from '../../../server/engine/finding';
@@ -54,6 +55,15 @@ const cases = folders.flatMap((folder): readonly Case[] => {
   });
 });
 
+/** The name of a part's statement: its label, or its kind where it has none. */
+const nameOf = (item: Item): string | undefined =>
+  ('label' in item ? item.label?.text.replace(/:$/, '') : undefined) ??
+  item.head
+    .map((token) => token.text)
+    .join('')
+    .trim()
+    .split(/\s/)[0];
+
 describe('a single part or end forgotten, of every sound plan: one finding, and it names the part', () => {
   it('is tried often', () => {
     expect(cases.length).toBeGreaterThan(300);
@@ -67,9 +77,7 @@ describe('a single part or end forgotten, of every sound plan: one finding, and 
         expect(found.length, what).toBeLessThanOrEqual(1);
         if (leaves) expect(found.length, what).toBe(1);
         // The message names it, or a related place is its own statement.
-        const own =
-          found[0]?.related.some(({ at }) => 'label' in at.item && at.item.label?.text.replace(/:$/, '') === part) ??
-          false;
+        const own = found[0]?.related.some(({ at: { item } }) => nameOf(item) === part) ?? false;
         if (found[0] && !own) expect(found[0].message, what).toContain(part);
       }
     },

@@ -28,7 +28,7 @@ export const chargeDoesNotFit = defineCheck({
   noFix: 'Two figures of the plan contradict each other, and only the plate or the sheet says which one is wrong.',
   reads: 'figure',
   ground: 'practice',
-  yieldsTo: ['recovery-beyond-section'],
+  yieldsTo: ['recovery-beyond-section', 'joint-left-open'],
   meaning:
     'What the steps weigh into an empty machine differs from its charge with the line allowance; or it is trimmed to less than is in it already; or the charge differs from what the new unit comes with; or what is to come out is far from what goes in; or a comfort-cooling charge is out of all proportion to the capacity.',
   why: 'One of the two figures is a slip. Half a charge freezes the coil, ten times the charge bursts the machine, and cylinders are brought for the wrong one.',

@@ -63,13 +63,31 @@ export const drierOpenLong = defineCheck({
                 ]
               : [],
             concerns: [index],
-            related: [{ cause: last.cause, message: 'it is closed here' }],
+            related: [
+              { cause: last.cause, message: 'it is closed here' },
+              ...joinedBy(last).map((each) => ({ part: each, message: 'this is open until then' })),
+            ],
           });
         }
       }
     });
   },
 });
+
+/** The parts at whose ends an entry makes the joint up. */
+const joinedBy = ({ before, events }: Entry): readonly number[] => [
+  ...new Set(
+    events.flatMap((event) =>
+      event.type === 'joins'
+        ? event.ends.flatMap((end) =>
+            (before.graph.joints[before.graph.ends[end]!.joint]?.ends ?? [end]).map(
+              (each) => before.graph.ends[each]!.part,
+            ),
+          )
+        : [],
+    ),
+  ),
+];
 
 /** The first entry from one on after which the space of a part is closed; the one itself where it never is. */
 function closingAfter(entries: readonly Entry[], at: number, part: number): number {

@@ -200,7 +200,12 @@ function makeUp(whole: Whole, test: Entry, ends: readonly number[], gone: readon
     .find((entry) => ends.every((end) => isJoined(entry.after, end)));
   if (late) {
     const makes = late.events.some((event) => event.type === 'joins' || event.type === 'mounts');
-    return makes ? [moveBefore('Do that before the test', late.slot.step, step)] : [];
+    // What another step puts in place before it is not there yet by the time of the test.
+    const brings = gone.every((part) =>
+      late.events.some((event) => event.type === 'mounts' && event.parts.includes(part)),
+    );
+    const all = ends.every((end) => !isJoined(late.before, end));
+    return makes && brings && all ? [moveBefore('Do that before the test', late.slot.step, step)] : [];
   }
   const joints = new Set(
     [...ends, ...gone.flatMap((part) => graph.parts[part]!.ends)].map((end) => graph.ends[end]!.joint),

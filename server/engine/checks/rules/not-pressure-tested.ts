@@ -6,6 +6,7 @@ import { defineCheck, type Whole } from '../define';
 import { isCasing, onlyDriers } from '../plant';
 import { saturationDesign, sideOf, statedDesign } from '../plant-facts';
 import { edits, gauge, inOwn } from '../support';
+import { writtenGauge } from '../ways-out';
 
 /** What was opened is pumped on or charged without a pressure test since. */
 export const notPressureTested = defineCheck({
@@ -124,5 +125,5 @@ function proved(whole: Whole, plant: Plant, part: number): boolean {
 const levelFor = (plan: Plan): string => {
   if (plan.parameters.testPressure) return 'test-pressure';
   const low = plan.system.designLow;
-  return low ? gauge(plan, low.quantity.low) : inOwn(plan, '150 psig', '1000 kPa gauge');
+  return low ? writtenGauge(plan, low.quantity.low) : inOwn(plan, '150 psig', '1000 kPa gauge');
 };

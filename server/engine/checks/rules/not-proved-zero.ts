@@ -1,5 +1,6 @@
+import { has } from '../course';
 import { defineCheck } from '../define';
-import { onlyDriers } from '../plant';
+import { aboveZero, onlyDriers } from '../plant';
 import { edits, underLaw } from '../support';
 
 /** Opened, and perhaps brazed, without having waited to see that nothing comes back. */
@@ -40,6 +41,13 @@ export const notProvedZero = defineCheck({
                 later.before.parts[each.part]!.provedZero === null,
             ),
           );
+        // Once the vacuum was broken there is no zero to be seen any more.
+        const recovered = aboveZero(entry.before, event.held)
+          ? whole.entries
+              .slice(0, at)
+              .reverse()
+              .find((each) => has(each, 'recovers'))
+          : undefined;
         whole.report(entry, {
           message: (say) =>
             `${say.parts([event.part])} is opened without waiting to see that no pressure comes back${torch ? `, and a torch comes to it at ${say.step(torch.cause)}` : ''}: prove zero first${underLaw(whole.plan, 'opening')}.`,
@@ -49,8 +57,13 @@ export const notProvedZero = defineCheck({
           concerns: event.space.parts,
           fixes: [
             {
-              title: 'Prove zero before this step',
-              edits: (mend) => edits(mend.insertBefore(entry.slot.step, 'prove-zero system')),
+              title: recovered ? 'Prove zero after the recovery' : 'Prove zero before this step',
+              edits: (mend) =>
+                edits(
+                  recovered
+                    ? mend.insertAfter(recovered.slot.step, 'prove-zero system')
+                    : mend.insertBefore(entry.slot.step, 'prove-zero system'),
+                ),
             },
           ],
         });

@@ -4,7 +4,7 @@ import { freelyVented } from '../../reference/venting-exempt';
 import { defineCheck } from '../define';
 import { aboveZero, underPressure } from '../plant';
 import { edits, gauge, underLaw } from '../support';
-import { levelAsked } from './recovery-too-shallow';
+import { asksVacuum, levelAsked } from './recovery-too-shallow';
 
 /** A joint undone while refrigerant or nitrogen stands behind it above the atmosphere. */
 export const openUnderPressure = defineCheck({
@@ -57,6 +57,7 @@ export const openUnderPressure = defineCheck({
                             here.step,
                             `recover system to ${levelAsked(here.plan, what)}`,
                             'prove-zero system',
+                            ...(asksVacuum(here.plan, what) ? ['break-vacuum system with nitrogen'] : []),
                           ),
                         ),
                     }

@@ -104,10 +104,12 @@ const inches = (plan: Plan, level: number): string =>
 /** The level that the rule asks for a whole circuit, as a clause of `recover` writes it. */
 export function levelAsked(plan: Plan, gas: string): string {
   const asked = required(plan, gas, true);
-  return asked !== null && asked < plan.site.atmosphere * 0.99
-    ? inches(plan, asked)
-    : inOwn(plan, '0 inHg', '0 kPa vacuum');
+  return asked !== null && asksVacuum(plan, gas) ? inches(plan, asked) : inOwn(plan, '0 inHg', '0 kPa vacuum');
 }
+
+/** Whether the rule asks for a level below the atmosphere: then it is broken before anything is opened. */
+export const asksVacuum = (plan: Plan, gas: string): boolean =>
+  (required(plan, gas, true) ?? plan.site.atmosphere) < plan.site.atmosphere * 0.99;
 
 function required(plan: Plan, gas: string, wide: boolean): number | null {
   const { level } = recoveryByLaw[lawOf(plan)];
