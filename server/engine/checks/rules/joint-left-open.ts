@@ -4,6 +4,7 @@ import type { Cause, Plant } from '../../circuit/state';
 import type { Severity } from '../../finding';
 import type { Event } from '../../steps/events';
 import type { Entry } from '../../walk/walk';
+import { visitOf } from '../course';
 import { defineCheck, type WayOut, type Whole } from '../define';
 import { isOrAre } from '../is-are';
 import { listed } from '../listed';
@@ -205,7 +206,10 @@ function makeUp(whole: Whole, test: Entry, ends: readonly number[], gone: readon
       late.events.some((event) => event.type === 'mounts' && event.parts.includes(part)),
     );
     const all = ends.every((end) => !isJoined(late.before, end));
-    return makes && brings && all ? [moveBefore('Do that before the test', late.slot.step, step)] : [];
+    // A later visit makes up what it opens itself.
+    return makes && brings && all && visitOf(late) === visitOf(test)
+      ? [moveBefore('Do that before the test', late.slot.step, step)]
+      : [];
   }
   const joints = new Set(
     [...ends, ...gone.flatMap((part) => graph.parts[part]!.ends)].map((end) => graph.ends[end]!.joint),
