@@ -5,7 +5,13 @@ import { Workspace } from '../../../server/engine/workspace';
 /** What is found above information in one section of the rack, worked on while the rest keeps its charge. */
 function found(lockOut: string): readonly string[] {
   const workspace = new Workspace();
-  const steps = ['close sol-1, sol-2, valve-s', lockOut, 'recover txv-1, evap-1 to 0 inHg', 'prove-zero evap-1', 'remove txv-1'];
+  const steps = [
+    'close sol-1, sol-2, valve-s',
+    lockOut,
+    'recover txv-1, evap-1 to 0 inHg',
+    'prove-zero evap-1',
+    'remove txv-1',
+  ];
   workspace.setFile('section.jobplan', exampleText({ base: 'rack', steps: steps.filter(Boolean).join('\n') }));
   return workspace
     .snapshot()
