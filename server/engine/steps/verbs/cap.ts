@@ -13,11 +13,19 @@ export const cap = verb({
   meaning: 'Caps open ends, so that air and water stay out.',
   example: 'cap each kept line at both ends',
   perform(values, act) {
-    for (const index of act.parts(values.what)) {
+    const parts = act.parts(values.what).map((index) => {
       const free = freeEnds(act, index);
-      const ends = endsOf(act, index, values.ends).filter((end) => free.includes(end));
+      return { index, ends: endsOf(act, index, values.ends).filter((end) => free.includes(end)) };
+    });
+    // Where nothing at all is open, the ends that are meant are opened later and stay bare.
+    const grave = parts.length > 0 && parts.every(({ ends }) => ends.length === 0);
+    for (const { index, ends } of parts) {
       if (ends.length === 0)
-        act.emit({ type: 'no-effect', why: `${act.draft.graph.parts[index]!.name} has no open end there` });
+        act.emit({
+          type: 'no-effect',
+          why: `${act.draft.graph.parts[index]!.name} has no open end there`,
+          ...(grave && { grave }),
+        });
       close(act, ends, 'cap', null);
     }
   },
