@@ -119,7 +119,7 @@ function assembleHead(declaration: Declaration, scope: Scope, today: string | nu
   const systemBound = child(block, 'system') ?? null;
   const system = systemBound?.block ?? [];
   const refrigerant = changeOf(child(system, 'refrigerant'));
-  const oils = [...oilFamilies, ...scope.names('oil')];
+  const oils = oilsOf(scope);
   const written = changeOf(child(system, 'oil'));
   // A misspelt oil is told at its place; the rest of the plan is judged by the oil that was meant.
   const meant = (name: string | null): string | null =>
@@ -250,6 +250,7 @@ function restingPressure(
   return low === null || high === null ? null : [low, high];
 }
 
+const oilsOf = (scope: Scope): readonly string[] => [...oilFamilies, ...scope.names('oil')];
 const isOil = (name: string, scope: Scope): boolean =>
   (oilFamilies as readonly string[]).includes(name) || scope.find('oil', name) !== undefined;
 
@@ -287,11 +288,9 @@ function bringItems(bring: Bound, scope: Scope, gather: Gather): readonly BringI
     if (hose && !scope.find('hose', hose.text)) gather.unknownName('hose', hose.text, bound, hose, scope.names('hose'));
     const gas = bound.values['refrigerant'] as Name | undefined;
     if (gas && !isRefrigerant(gas.text)) gather.unknownRefrigerant(gas.text, bound, gas);
-    const text =
-      named?.text ??
-      gas?.text ??
-      (bound.values['oil'] as Name | undefined)?.text ??
-      (typeof what === 'string' ? what : '');
+    const oil = bound.values['oil'] as Name | undefined;
+    if (oil && !isOil(oil.text, scope)) gather.unknownName('oil', oil.text, bound, oil, oilsOf(scope));
+    const text = named?.text ?? gas?.text ?? oil?.text ?? (typeof what === 'string' ? what : '');
     return [
       {
         word,
