@@ -34,7 +34,7 @@ export const recordMissing = defineCheck({
     if (!last || !recovery || !recoverCharge || recoverCharge.quantity.low < recordedFrom) return;
     if (marked(last, /^(record|weigh)/)) return;
     whole.report(recovery, {
-      message: `What is recovered here is never written down: from 5 lb on the amounts belong on record${underLaw(whole.plan, 'records')}.`,
+      message: `What is recovered here is never written down: it is the best measure of the charge, and the law asks for it where a machine is given up, or is large${underLaw(whole.plan, 'records')}.`,
       slot: 'what',
       fixes: [
         {
