@@ -126,3 +126,7 @@ export const hasExpansionValve = ({ graph }: Plan): boolean =>
     ({ kind, index }) =>
       (kind.kind === 'expansion-valve' || kind.kind === 'electronic-expansion-valve') && touched(graph, index),
   );
+
+/** What an adjusting is held against: of a valve its superheat; of the charge the subcooling where a valve meters, else the superheat. */
+export const judgedBy = (plan: Plan, adjusted: string): 'superheat' | 'subcooling' =>
+  adjusted === 'superheat' || !hasExpansionValve(plan) ? 'superheat' : 'subcooling';

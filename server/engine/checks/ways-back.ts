@@ -15,6 +15,21 @@ export interface Broken<Way extends Route> {
 
 type Shown = Pick<Broken<Route>, 'entry' | 'report'>;
 
+/** What is said of a step that breaks: when it is gone through, what it met the other time, and how its place is named. */
+export function reportOf(
+  { entry, report }: Shown,
+  root: unknown,
+  said: { readonly when: string; readonly than: string; readonly here: string },
+): Report {
+  return {
+    message: (say) =>
+      `${said.when}, ${say.step(entry.cause)} meets another state than ${said.than}: ${typeof report.message === 'string' ? report.message : report.message(say)}`,
+    root,
+    ...(report.concerns && { concerns: report.concerns }),
+    related: [{ cause: entry.cause, message: said.here }, ...(report.related ?? [])],
+  };
+}
+
 /** Looks at each way to an earlier step with the checks of a single step, with those of a whole walk, and with what only a second time brings. */
 export function brokenWays<Way extends Route>(
   view: PlanView,

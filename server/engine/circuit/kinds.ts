@@ -116,6 +116,8 @@ const byPlural = new Map(kinds.map((each) => [each.plural, each]));
 export const kindNamed = (name: string): Kind | undefined => byName.get(name);
 export const kindOfPlural = (name: string): Kind | undefined => byPlural.get(name);
 export const isLine = (kind: Kind): boolean => kind.group === 'line';
+/** A line that vapour goes back to the compressor in; of a heat pump in cooling. */
+export const isVapourLine = ({ kind }: Kind): boolean => kind === 'suction-line' || kind === 'vapour-line';
 /** What stands in one casing with a new unit's compressor, on the unit's side of its valves. */
 export const inUnit = (kind: Kind): boolean =>
   (kind.group === 'unit' && kind.kind !== 'branch-box') || kind.kind === 'condenser' || kind.kind === 'coaxial-coil';

@@ -1,4 +1,5 @@
 import type { Part } from '../../circuit/graph';
+import { isVapourLine } from '../../circuit/kinds';
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import type { Plan } from '../../plan/plan';
@@ -93,14 +94,13 @@ function alone(plan: Plan, line: Part): readonly Slip[] {
   return [];
 }
 
-const vapour: ReadonlySet<string> = new Set(['suction-line', 'vapour-line']);
 const hot: ReadonlySet<string> = new Set(['discharge-line', 'hot-gas-line']);
 
 /** The one pair of a circuit of which one line is many times as long as the other: the one that is told is the longer. */
 function ofPair(plan: Plan, circuit: number, measured: readonly Part[]): readonly Slip[] {
   const all = lines(plan).filter((line) => line.circuit === circuit && line.standing !== 'removed');
   const liquids = all.filter((line) => line.kind.kind === 'liquid-line');
-  const vapours = all.filter((line) => vapour.has(line.kind.kind));
+  const vapours = all.filter((line) => isVapourLine(line.kind));
   const [liquid, suction] = [liquids[0], vapours[0]];
   if (liquids.length !== 1 || vapours.length !== 1 || !measured.includes(liquid!) || !measured.includes(suction!))
     return [];

@@ -2,7 +2,7 @@ import { wordSpan } from '../../plan/gather';
 import { furtherRounds } from '../../takeoff/rounds';
 import { defineCheck } from '../define';
 import { lookedAgain } from '../looked-again';
-import { brokenWays } from '../ways-back';
+import { brokenWays, reportOf } from '../ways-back';
 
 /** A round more of a repeat, over steps that what stands there by then does not suit. */
 export const nextRoundUnsafe = defineCheck({
@@ -31,17 +31,16 @@ export const nextRoundUnsafe = defineCheck({
     instead: [['repeat until clear, at least 2, at most 4 {', 'repeat until clear, at least 1, at most 4 {']],
   },
   plan(whole) {
-    for (const { way, entry, report } of brokenWays(whole.view, furtherRounds(whole.entries), lookedAgain)) {
+    for (const broken of brokenWays(whole.view, furtherRounds(whole.entries), lookedAgain)) {
+      const { way } = broken;
       whole.reportAt(
         way.repeat.bound,
         wordSpan(way.repeat.bound),
-        {
-          message: (say) =>
-            `In a further round of this, ${say.step(entry.cause)} meets another state than before: ${typeof report.message === 'string' ? report.message : report.message(say)}`,
-          root: way.repeat,
-          ...(report.concerns && { concerns: report.concerns }),
-          related: [{ cause: entry.cause, message: 'it breaks here in a further round' }, ...(report.related ?? [])],
-        },
+        reportOf(broken, way.repeat, {
+          when: 'In a further round of this',
+          than: 'before',
+          here: 'it breaks here in a further round',
+        }),
         way.repeat.file,
       );
     }

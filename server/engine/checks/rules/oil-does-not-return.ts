@@ -1,4 +1,5 @@
 import type { Part } from '../../circuit/graph';
+import { isVapourLine } from '../../circuit/kinds';
 import type { Plan } from '../../plan/plan';
 import { exactly } from '../../quantity';
 import { oilDensity } from '../../reference/flush-practice';
@@ -70,7 +71,7 @@ const tooSlow = perHead((plan): readonly Slow[] => {
 });
 
 const rises = (part: Part): boolean =>
-  (part.kind.kind === 'suction-line' || part.kind.kind === 'vapour-line') &&
+  isVapourLine(part.kind) &&
   part.standing !== 'removed' &&
   part.properties.tube !== undefined &&
   (part.properties.rise ?? 0) >= leastRise;

@@ -1,7 +1,7 @@
 import type { Stated } from '../../plan/plan';
 import { subcoolingBand, superheatBand } from '../../reference/charging';
 import { defineCheck, type Here } from '../define';
-import { hasExpansionValve } from '../plant';
+import { judgedBy } from '../plant';
 import { edits, shown } from '../support';
 
 /** A step that adjusts to another target than the one that the plan states for the machine. */
@@ -29,7 +29,7 @@ export const targetOffPlate = defineCheck({
     if (here.per !== null) return;
     for (const event of here.events('adjusts')) {
       if (event.to === null || typeof event.to === 'string') continue;
-      const what = event.what === 'superheat' || !hasExpansionValve(here.plan) ? 'superheat' : 'subcooling';
+      const what = judgedBy(here.plan, event.what);
       const stated = here.plan.system[what];
       const band = what === 'superheat' ? superheatBand : subcoolingBand;
       if (!stated) continue;

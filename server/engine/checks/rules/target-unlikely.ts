@@ -3,7 +3,7 @@ import type { Quantity } from '../../quantity';
 import { orificeSuperheat, subcoolingDefault, valveSuperheat, valveSuperheatVerifier } from '../../reference/charging';
 import { fahrenheitDifference } from '../../reference/table-units';
 import { defineCheck } from '../define';
-import { hasExpansionValve } from '../plant';
+import { hasExpansionValve, judgedBy } from '../plant';
 import { amount, shown } from '../support';
 
 /** Plates ask between a few degrees and a large subcooler's twenty or so; beyond these a figure slipped (common practice, no source). */
@@ -52,7 +52,7 @@ export const targetUnlikely = defineCheck({
     if (here.per !== null) return;
     for (const event of here.events('adjusts')) {
       if (event.to === null || typeof event.to === 'string') continue;
-      const what = event.what === 'superheat' || !hasExpansionValve(here.plan) ? 'superheat' : 'subcooling';
+      const what = judgedBy(here.plan, event.what);
       const wrong = offOf(here.plan, what, event.to);
       if (wrong) here.report({ message: wrong, slot: 'to' });
     }

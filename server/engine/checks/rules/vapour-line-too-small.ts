@@ -1,4 +1,5 @@
 import type { Part } from '../../circuit/graph';
+import { isVapourLine } from '../../circuit/kinds';
 import type { Plan } from '../../plan/plan';
 import { exactly } from '../../quantity';
 import { equivalentLength } from '../../reference/equivalent-lengths';
@@ -59,7 +60,7 @@ const thin = perHead((plan): readonly Told[] =>
     );
     const liquid = bores.sort((a, b) => a.bore - b.bore)[0];
     return parts.flatMap(({ index, name, kind, properties: { tube } }): readonly Told[] =>
-      isVapour(kind.kind) && tube && liquid && tube.bore < liquid.bore * 0.99
+      isVapourLine(kind) && tube && liquid && tube.bore < liquid.bore * 0.99
         ? [
             {
               part: index,
@@ -71,14 +72,12 @@ const thin = perHead((plan): readonly Told[] =>
   }),
 );
 
-const isVapour = (kind: string): boolean => kind === 'suction-line' || kind === 'vapour-line';
-
 /** The lines that are too small, each with what is to be said of it. */
 const overloaded = perHead((plan): readonly Told[] => {
   const told = new Set(thin(plan).map(({ part }) => part));
   if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return [];
   return lines(plan).flatMap((line) => {
-    const found = isVapourLine(line) && !told.has(line.index) && !isAccepted(plan, line) ? lost(plan, line) : null;
+    const found = isMeasured(line) && !told.has(line.index) && !isAccepted(plan, line) ? lost(plan, line) : null;
     if (!found) return [];
     const { loss, velocity, load } = found;
     const slow = velocity <= vapourMost.quantity.high * margin;
@@ -92,8 +91,8 @@ const overloaded = perHead((plan): readonly Told[] => {
   });
 });
 
-const isVapourLine = (part: Part): boolean =>
-  isVapour(part.kind.kind) &&
+const isMeasured = (part: Part): boolean =>
+  isVapourLine(part.kind) &&
   part.standing !== 'removed' &&
   part.properties.tube !== undefined &&
   part.properties.length !== undefined;

@@ -1,7 +1,7 @@
 import { waysBack } from '../../takeoff/rounds';
 import { defineCheck } from '../define';
 import { lookedAgain } from '../looked-again';
-import { brokenWays } from '../ways-back';
+import { brokenWays, reportOf } from '../ways-back';
 
 /** Going back after a failed test, over steps that what stands there by then does not suit. */
 export const wayBackUnsafe = defineCheck({
@@ -38,17 +38,16 @@ export const wayBackUnsafe = defineCheck({
     ],
   },
   plan(whole) {
-    for (const { way, entry, report } of brokenWays(whole.view, waysBack(whole.entries), lookedAgain)) {
+    for (const broken of brokenWays(whole.view, waysBack(whole.entries), lookedAgain)) {
+      const { way } = broken;
       whole.reportAt(
         way.bound,
         { from: way.label.from, to: way.label.to },
-        {
-          message: (say) =>
-            `When the crew goes back from here, ${say.step(entry.cause)} meets another state than the first time: ${typeof report.message === 'string' ? report.message : report.message(say)}`,
-          root: way.bound,
-          ...(report.concerns && { concerns: report.concerns }),
-          related: [{ cause: entry.cause, message: 'it breaks here the second time' }, ...(report.related ?? [])],
-        },
+        reportOf(broken, way.bound, {
+          when: 'When the crew goes back from here',
+          than: 'the first time',
+          here: 'it breaks here the second time',
+        }),
         way.step.file,
       );
     }
