@@ -17,7 +17,7 @@ export function leftAlone(scene: Scene): Ruling {
         : harmless('Doing it twice costs time and harms nothing: information at most.');
   if (edit.past.length > 0) {
     const again = edit.steps.filter((each) => each.verb === step.verb).length > 1;
-    return movedPast(step, edit.past, !/^(up|move to start)/.test(edit.operator), before.plan, again);
+    return movedPast(step, edit.past, !/^(up|move to start)/.test(edit.operator), before.plan, edit.steps, again);
   }
   switch (edit.operator) {
     case 'near end only':

@@ -33,6 +33,11 @@ function jointsOf({ plain }: Line, { graph }: Plan): readonly number[] {
   const kept = /\bkept\b/.test(what);
   const parts = [
     ...what.split(/[ ,]+/).flatMap((word) => graph.named.get(word) ?? []),
+    ...(/\bold equipment\b/.test(what)
+      ? graph.parts
+          .filter((part) => !isLine(part.kind) && (part.standing === 'new' || part.standing === 'removed'))
+          .map((part) => part.index)
+      : []),
     ...(/\blines?\b/.test(what)
       ? graph.parts
           .filter((part) => isLine(part.kind) && (!kept || part.standing === 'kept' || part.standing === 'reused'))
@@ -46,12 +51,16 @@ function jointsOf({ plain }: Line, { graph }: Plan): readonly number[] {
   });
 }
 
-/** What is put on an end, or made of it, before the joint is taken apart. */
-function early(opening: Line, made: Line, plan: Plan): Ruling {
+/** What is put on an end, or made of it, before the joint is taken apart; `earlier` steps come before both. */
+function early(opening: Line, made: Line, plan: Plan, earlier: readonly Line[]): Ruling {
   const [open, ends] = [jointsOf(opening, plan), jointsOf(made, plan)];
   if (open.length === 0 || ends.length === 0)
     return unclear('Whether the joint that is taken apart is that of the end is not told by the words.');
-  return ends.some((joint) => open.includes(joint))
+  const shared = ends.filter((joint) => open.includes(joint));
+  const apart = earlier.filter((each) => opens.test(each.plain)).flatMap((each) => jointsOf(each, plan));
+  if (shared.length > 0 && shared.every((joint) => apart.includes(joint)))
+    return unclear('Another step has taken the joint apart by then: this one only comes late.');
+  return shared.length > 0
     ? harmful(
         'The end is not open yet; when its joint is taken apart it stands open and bare (13.1: open, then capped).',
         /^\s*([\w-]+: )?(crimp|choke|tape|cap|flare|disconnect|cut-out|remove|flush|purge)\b/,
@@ -60,7 +69,7 @@ function early(opening: Line, made: Line, plan: Plan): Ruling {
 }
 
 /** What is said of two steps of which `first` came before `second` and now comes after it. */
-function pair(first: Line, second: Line, plan: Plan): Ruling {
+function pair(first: Line, second: Line, plan: Plan, earlier: readonly Line[]): Ruling {
   const is = (a: RegExp, b: RegExp): boolean => a.test(first.plain) && b.test(second.plain);
   if (is(/^charge\b/, /^(start|adjust charge)\b/))
     return harmful(
@@ -79,7 +88,7 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
   if (is(/^start\b/, /^prove-airflow/)) return harmless('The airflow is proved before or after the start (13.1, 9.2).');
   if (is(/^(start|adjust|prove-airflow)\b/, /^leak-check/))
     return harmless('A look with the detector needs gas in it and no more (7.4).');
-  if (is(opens, onEnds)) return early(first, second, plan);
+  if (is(opens, onEnds)) return early(first, second, plan, earlier);
   if (is(/^prove-airflow/, /^adjust charge/))
     return harmful('Adjusted before the airflow is proved (9.2; floor list).', /adjust|prove-airflow/);
   if (is(/^check (rotation|water)/, /^start/))
@@ -162,10 +171,23 @@ function pair(first: Line, second: Line, plan: Plan): Ruling {
 }
 
 /** A step moved past others: harmful if one pair is, harmless if every pair is. */
-export function movedPast(step: Line, past: readonly Line[], down: boolean, plan: Plan, again = false): Ruling {
+export function movedPast(
+  step: Line,
+  past: readonly Line[],
+  down: boolean,
+  plan: Plan,
+  steps: readonly Line[],
+  again = false,
+): Ruling {
   if (again && !down && step.verb === 'start' && past.some((each) => each.verb === 'recover'))
     return unclear('It runs once more on its old charge (13.1 baseline), and is started after the work as well.');
-  const pairs = past.map((each) => (down ? pair(step, each, plan) : pair(each, step, plan)));
+  const before = (each: Line): readonly Line[] => {
+    const from = down ? each.from : Math.min(...past.map((line) => line.from));
+    return steps.filter((line) => line !== step && line.from < from);
+  };
+  const pairs = past.map((each) =>
+    down ? pair(step, each, plan, before(each)) : pair(each, step, plan, before(each)),
+  );
   const broken = pairs.filter((each) => each.verdict === 'harmful');
   const lines = broken.map((each) => each.lines?.source).join('|');
   return (

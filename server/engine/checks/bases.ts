@@ -165,6 +165,7 @@ energise controls for 24 h
 restore power
 start system
 adjust superheat of txv-1, txv-2 after 15 min
+adjust charge with R-448A to level after 15 min, at most 58 lb
 label system
 record quantities, readings
 visit "Drier and oil" within 2 days {

@@ -6,6 +6,7 @@ import { designPressureUnlikely } from './rules/design-pressure-unlikely';
 import { evacuationNotDeep } from './rules/evacuation-not-deep';
 import { evacuationNotReachable } from './rules/evacuation-not-reachable';
 import { figureDiffers } from './rules/figure-differs';
+import { firstChargeNotTrimmed } from './rules/first-charge-not-trimmed';
 import { firstChargeUnusual } from './rules/first-charge-unusual';
 import { flushTimeUnusual } from './rules/flush-time-unusual';
 import { heldTooShort } from './rules/held-too-short';
@@ -43,6 +44,7 @@ export const figureChecks: readonly Check[] = [
   heldTooShort,
   stockFallsShort,
   chargeDoesNotFit,
+  firstChargeNotTrimmed,
   firstChargeUnusual,
   chargedTwice,
   oilAmountUnlikely,

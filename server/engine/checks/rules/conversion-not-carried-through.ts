@@ -37,10 +37,10 @@ export const conversionNotCarriedThrough = defineCheck({
     const charge = entries.find(isCharge);
     const last = entries.at(-1);
     const chlorine = factsOf(before)?.ozoneDepleting === true && factsOf(after)?.ozoneDepleting !== true;
-    const valves = parts.filter((part) => part.kind.group === 'valve' || part.kind.kind === 'receiver');
-    if (charge && chlorine && valves.length > 0 && !marked(last, /^(renew|change) .*(seal|gasket|ring|core)/))
+    const [sealed] = parts.filter((part) => part.kind.group === 'valve' || part.kind.kind === 'receiver');
+    if (charge && chlorine && !marked(last, /^(renew|change) .*(seal|gasket|ring|core)/))
       whole.report(charge, {
-        message: `${after} goes in with the seals of ${before}: those of ${valves[0]!.name} and the like shrink when its chlorine is gone; renew them while the circuit is open.`,
+        message: `${after} goes in with the seals of ${before}: those of ${sealed?.name ?? 'the service valves and cores'} and the like shrink when its chlorine is gone; renew them while the circuit is open.`,
         slot: 'what',
         root: 'seals',
         fixes: whileOpen(entries),

@@ -44,6 +44,10 @@ export const oldFlareReused = defineCheck({
         slot: 'what',
         root: entry.slot.step,
         concerns: lines,
+        related: old.flatMap((end) => {
+          const early = entry.before.marks.get(`flare made end ${end}`);
+          return early ? [{ cause: early, message: 'a flare is made here, while the joint is still made up' }] : [];
+        }),
         fixes: [{ title: `First: ${line}`, edits: (mend) => edits(mend.insertBefore(entry.slot.step, line)) }],
       });
     }
