@@ -303,7 +303,7 @@ function dropped(was: string, steps: string, plan: Plan): Ruling {
   const again = (plan.bring ?? []).filter((item) => item.word === word).length > 1;
   const needs: Readonly<Record<string, RegExp>> = {
     solvent: /flush/,
-    nitrogen: /pressure-test|purge|nitrogen/,
+    nitrogen: /pressure-test|purge|blow-out|nitrogen/,
     recovery: /\brecover /,
     refrigerant: /charge \S+ with/,
     oil: /change-oil|add-oil/,

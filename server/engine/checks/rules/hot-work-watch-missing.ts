@@ -13,7 +13,7 @@ const usual = exactly('time', 30 * minute);
 /** A torch on a site that asks for a watch, and nobody stays. */
 export const hotWorkWatchMissing = defineCheck({
   name: 'hot-work-watch-missing',
-  severity: 'information',
+  severity: 'warning',
   title: 'Nobody watches for fire where the site asks it, or not long enough',
   acceptable: true,
   reads: 'state',
@@ -48,7 +48,6 @@ export const hotWorkWatchMissing = defineCheck({
         whole.report(watch, {
           message: `The watch with the torch is ${shown(plan, exactly('time', time))}, and at least ${shown(plan, usual)} are usual${underLaw(plan, 'fireWatch')}.`,
           slot: 'time',
-          severity: 'warning',
           fixes: [
             {
               title: `Watch for ${shown(plan, usual)}`,
