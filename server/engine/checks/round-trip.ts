@@ -12,7 +12,7 @@ export interface RoundTrip {
 
 /**
  * Follows the gas from a compressor's outlet to its inlet, past what hands left shut. Valves under control open when the
- * machine runs, and a check valve lets the flow through; those of `opened` are taken for open.
+ * machine runs, a check valve lets the flow through, and another compressor none back; those of `opened` are taken for open.
  */
 export function roundTrip(plant: Plant, compressor: number, opened: ReadonlySet<number> = new Set()): RoundTrip {
   const { graph } = plant;
@@ -39,11 +39,18 @@ export function roundTrip(plant: Plant, compressor: number, opened: ReadonlySet<
       if (plant.parts[graph.ends[other]!.part]!.mounted === 'none' || !plant.ends[other]!.attached) continue;
       if (!passes(other)) continue;
       if (other === inlet) return { comesBack: true, passed, shut };
+      if (isDischarge(plant, other)) continue;
       queue.push(other ^ 1);
     }
   }
   return { comesBack: false, passed, shut };
 }
+
+/** The outlet of another compressor, whose own valves let no gas back into it. */
+const isDischarge = ({ graph }: Plant, end: number): boolean => {
+  const { part, side } = graph.ends[end]!;
+  return side === 'outlet' && graph.parts[part]!.kind.kind === 'compressor';
+};
 
 /** The valves that hands left shut in a compressor's way, all that it would meet; none where its gas comes back, or a gap keeps it from that. */
 export function shutInWay(plant: Plant, compressor: number): readonly number[] {
