@@ -253,7 +253,7 @@ function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
       severity: gravest([first, ...others]),
       message: begun(typeof report.message === 'string' ? report.message : report.message(say)),
       at: placeOf(first),
-      related,
+      related: eachPlaceOnce(related, placeOf(first)),
       fixes,
     };
     if (others.some((other) => !other.check.acceptable && severityOf(other) === 'error')) holdsGravest.add(finding);
@@ -268,6 +268,12 @@ function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
     return true;
   });
   return unique.sort((a, b) => gravity[a.severity] - gravity[b.severity]);
+}
+
+/** Rounds and entries of one step name one line several times: it is shown once, and the finding's own line not again. */
+function eachPlaceOnce(related: readonly Related[], own: Place): readonly Related[] {
+  const same = (a: Place, b: Place): boolean => a.item === b.item && a.from === b.from && a.file === b.file;
+  return related.filter(({ at }, k) => !same(at, own) && related.findIndex((other) => same(other.at, at)) === k);
 }
 
 /** A figure that the step takes from the head of the plan by its name: where it is stated. */

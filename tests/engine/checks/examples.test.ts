@@ -8,7 +8,7 @@ import { Workspace } from '../../../server/engine/workspace';
 /** The findings of an example, as "name @ line", with the example's text. */
 function findings(example: Example): {
   text: string;
-  found: { name: string; line: number; severity: string; message: string }[];
+  found: { name: string; line: number; severity: string; message: string; places: readonly string[] }[];
 } {
   const text = exampleText(example);
   const workspace = new Workspace();
@@ -22,6 +22,9 @@ function findings(example: Example): {
       line: text.slice(0, start + finding.at.from).split('\n').length,
       severity: finding.severity,
       message: finding.message,
+      places: [finding.at, ...finding.related.map(({ at }) => at)].map(
+        ({ file, item, from }) => `${file} ${(locate(tree, new Set([item])).get(item) ?? 0) + from}`,
+      ),
     };
   });
   return { text, found };
@@ -34,6 +37,9 @@ describe.each(checks.map((check) => [check.name, check] as const))('%s', (name, 
     const { text, found } = findings(check.wrong);
     expect(marked(text), 'the wrong example marks a line').toBeGreaterThan(0);
     expect(found.filter((each) => each.name === name).map((each) => each.line)).toContain(marked(text));
+  });
+  it('names each place once', () => {
+    for (const { places } of findings(check.wrong).found) expect(places).toEqual([...new Set(places)]);
   });
   it('leaves the right example in peace', () => {
     expect(findings(check.right).found.filter((each) => each.severity !== 'information')).toEqual([]);
