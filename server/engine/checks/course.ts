@@ -26,6 +26,10 @@ export const has = (entry: Entry, type: Entry['events'][number]['type']): boolea
 export const isCharge = (entry: Entry): boolean =>
   entry.events.some((event) => event.type === 'charges' && event.purpose === 'charge');
 
+/** Whether a step trims the charge with the machine running. */
+export const adjustsCharge = (entry: Entry): boolean =>
+  entry.events.some((event) => event.type === 'adjusts' && event.what === 'charge');
+
 /** The start that the job works towards: the first after refrigerant went in (came in with a new unit, or through the valves of a part that was opened). */
 export function firstStart(entries: readonly Entry[]): number {
   const filled = entries.findIndex((entry) => isCharge(entry) || has(entry, 'lets-in'));

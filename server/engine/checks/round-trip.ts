@@ -1,5 +1,6 @@
 import { neighbours } from '../circuit/spaces';
 import type { Plant } from '../circuit/state';
+import { isCompressor } from './plant';
 
 /** How far the gas of a compressor gets on its way round the circuit. */
 export interface RoundTrip {
@@ -49,7 +50,7 @@ export function roundTrip(plant: Plant, compressor: number, opened: ReadonlySet<
 /** The outlet of another compressor, whose own valves let no gas back into it. */
 const isDischarge = ({ graph }: Plant, end: number): boolean => {
   const { part, side } = graph.ends[end]!;
-  return side === 'outlet' && graph.parts[part]!.kind.kind === 'compressor';
+  return side === 'outlet' && isCompressor(graph.parts[part]!);
 };
 
 /** The valves that hands left shut in a compressor's way, all that it would meet; none where its gas comes back, or a gap keeps it from that. */

@@ -1,4 +1,4 @@
-import { has } from '../course';
+import { adjustsCharge, has } from '../course';
 import { defineCheck } from '../define';
 import { isCompressor, touched } from '../plant';
 import { moveDown } from '../ways-out';
@@ -26,9 +26,7 @@ export const adjustedThenRecovered = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     const { graph } = whole.plan;
-    const trims = whole.entries.filter((entry) =>
-      entry.events.some((event) => event.type === 'adjusts' && event.what === 'charge'),
-    );
+    const trims = whole.entries.filter(adjustsCharge);
     const last = trims.at(-1);
     if (!last) return;
     const taken = whole.entries

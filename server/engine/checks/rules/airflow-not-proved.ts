@@ -1,3 +1,4 @@
+import { adjustsCharge } from '../course';
 import { defineCheck } from '../define';
 import { touched } from '../plant';
 import { edits } from '../support';
@@ -29,9 +30,7 @@ export const airflowNotProved = defineCheck({
     );
     for (const proof of proofs) {
       const at = whole.entries.indexOf(proof);
-      const adjusted = whole.entries
-        .slice(0, at)
-        .find((entry) => entry.events.some((event) => event.type === 'adjusts' && event.what === 'charge'));
+      const adjusted = whole.entries.slice(0, at).find(adjustsCharge);
       if (proof.before.power !== 'on')
         whole.report(proof, {
           message: (say) =>

@@ -1,4 +1,4 @@
-import { firstStart, has, isCharge } from '../course';
+import { adjustsCharge, firstStart, isCharge } from '../course';
 import { defineCheck, type WayOut, type Whole } from '../define';
 import { changesRefrigerant } from '../plant-facts';
 import { amount } from '../support';
@@ -32,7 +32,7 @@ export const firstChargeNotTrimmed = defineCheck({
     const at = entries.findIndex(isCharge);
     const entry = entries[at];
     if (!entry || typeof entry.slot.step.values['per'] === 'string') return;
-    if (entries.slice(at).some((each) => has(each, 'adjusts') && adjustsCharge(each))) return;
+    if (entries.slice(at).some(adjustsCharge)) return;
     const [mass, refrigerant] = weighed(entries);
     if (mass === null || refrigerant === null || mass >= old.low) return;
     whole.report(entry, {
@@ -45,9 +45,6 @@ export const firstChargeNotTrimmed = defineCheck({
 });
 
 type Entries = Whole['entries'];
-
-const adjustsCharge = (entry: Entries[number]): boolean =>
-  entry.events.some((event) => event.type === 'adjusts' && event.what === 'charge');
 
 /** What all charging steps weigh in together, and of what; null where a step does not say how much. */
 function weighed(entries: Entries): readonly [number | null, string | null] {

@@ -37,7 +37,7 @@ export const writtenDownEarly = defineCheck({
       const at = entries.findIndex((entry) => entry.cause === cause);
       const entry = entries[at];
       if (!entry) continue;
-      const of = new Set(membersOf(plan.graph, paper.slice('label '.length)) ?? []);
+      const of = new Set(membersOf(plan.graph, paper.replace(/^label /, '')) ?? []);
       const weighs = (each: Entry): boolean =>
         each.events.some(
           (event) =>
