@@ -25,7 +25,8 @@ export function depart(
     const label = bound.values['label'] as Name | undefined;
     if (!label) continue;
     const kind = bound.word?.word as Departure['kind'];
-    const target = labels.get(label.text);
+    const bearers = labels.get(label.text) ?? [];
+    const target = bearers.at(-1);
     const departure: Departure = {
       kind,
       label: label.text,
@@ -33,6 +34,7 @@ export function depart(
       bound,
       file,
       of: target ?? null,
+      bearers,
     };
     made.push(departure);
     if (!target) {
@@ -59,14 +61,15 @@ export function depart(
   return { steps: result, departures: made };
 }
 
-const labelled = new WeakMap<readonly Step[], ReadonlyMap<string, Step>>();
+const labelled = new WeakMap<readonly Step[], ReadonlyMap<string, readonly Step[]>>();
 
 /** The labelled steps of a list, found once a list: every job that departs from a standard asks for them. */
-function labelsOf(steps: readonly Step[]): ReadonlyMap<string, Step> {
+function labelsOf(steps: readonly Step[]): ReadonlyMap<string, readonly Step[]> {
   let known = labelled.get(steps);
   if (!known) {
-    const found = new Map<string, Step>();
-    for (const step of eachStep(steps)) if (step.label) found.set(step.label, step);
+    const found = new Map<string, readonly Step[]>();
+    for (const step of eachStep(steps))
+      if (step.label) found.set(step.label, [...(found.get(step.label) ?? []), step]);
     labelled.set(steps, (known = found));
   }
   return known;

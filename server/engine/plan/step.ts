@@ -27,6 +27,8 @@ export interface Departure {
   readonly file: string;
   /** The standard's own step, for `change`, `skip` and `replace`: what it was before. */
   readonly of: Step | null;
+  /** All steps of the standard that bear the label: one, unless the standard was written wrong. */
+  readonly bearers: readonly Step[];
 }
 
 /** The first line of a statement as written, without comment and brace. */

@@ -1,3 +1,4 @@
+import { wordSpan } from '../../plan/gather';
 import { eachStep, type Step } from '../../plan/step';
 import { defineCheck } from '../define';
 
@@ -9,7 +10,8 @@ export const duplicateLabel = defineCheck({
   acceptable: false,
   reads: 'words',
   ground: 'practice',
-  meaning: 'A label stands before more than one step of the plan as it will be done.',
+  meaning:
+    'A label stands before more than one step of the plan as it will be done, or a departure names a label that more than one step of the standard bears.',
   why: 'A departure, a failed test or a record that names it could mean either step.',
   source: 'how plans are read',
   wrong: {
@@ -53,6 +55,26 @@ export const duplicateLabel = defineCheck({
           ],
         },
         step.file,
+      );
+    }
+    // A departure that skips both leaves no step of that label to be told.
+    for (const { label, bearers, bound, file } of whole.plan.departures) {
+      const [first, second] = bearers;
+      if (!first || !second || seen.has(label)) continue;
+      whole.reportAt(
+        bound,
+        bound.spans['label'] ?? wordSpan(bound),
+        {
+          message: `${bearers.length} steps of the standard bear the label "${label}", and this departure takes them all: give each its own there.`,
+          root: label,
+          related: [first, second].map((step) => ({
+            bound: step.bound,
+            file: step.file,
+            ...(step.bound.label && { span: step.bound.label }),
+            message: 'one that bears it',
+          })),
+        },
+        file,
       );
     }
   },

@@ -1,6 +1,7 @@
 import type { Part } from '../../circuit/graph';
 import { isLine } from '../../circuit/kinds';
 import type { Space } from '../../circuit/spaces';
+import type { Cause } from '../../circuit/state';
 import type { Plan } from '../../plan/plan';
 import { firstStage, leastDesignPressure } from '../../reference/pressure-test';
 import { weakest } from '../../takeoff/ratings';
@@ -43,7 +44,7 @@ export const testBelowDesign = defineCheck({
     const { plan } = whole;
     if (unfit(plan) !== null) return;
     const tests = testsOf(whole);
-    for (const [index, all] of tests) {
+    for (const { index, all } of tests) {
       const best = all.reduce((most, each) => (each.level > most.level ? each : most));
       // A new unit was tested where it was made, and no joint in it is made on site (ASHRAE 15 section 9.13, from memory).
       const { unit, casing, standing } = plan.graph.parts[index]!;
@@ -106,8 +107,17 @@ interface Test {
   readonly space: Space;
 }
 
-/** The tests of each part, without first stages where a higher one follows anywhere. */
-function testsOf(whole: Whole): ReadonlyMap<number, readonly Test[]> {
+interface Proof {
+  readonly index: number;
+  readonly opened: Cause | null;
+  readonly all: Test[];
+}
+
+/**
+ * The tests of each part since it was opened, without first stages where a higher one follows anywhere. A part that is
+ * opened and brazed once more has to be proved once more.
+ */
+function testsOf(whole: Whole): readonly Proof[] {
   const all = whole.entries.flatMap((entry) =>
     entry.events.flatMap((event) =>
       event.type === 'pressurises' && event.purpose === 'test'
@@ -116,16 +126,33 @@ function testsOf(whole: Whole): ReadonlyMap<number, readonly Test[]> {
     ),
   );
   const staged = all.some((each) => !isFirstStage(each));
-  const found = new Map<number, Test[]>();
+  const found = new Map<number, Proof[]>();
   for (const each of all) {
     if (staged && isFirstStage(each)) continue;
-    for (const part of each.space.parts) {
-      const known = found.get(part);
-      if (known) known.push(each);
-      else found.set(part, [each]);
+    for (const index of each.space.parts) {
+      const { opened } = each.entry.before.parts[index]!;
+      const of = found.get(index) ?? [];
+      const known = of.find((proof) => proof.opened === opened);
+      if (known) known.all.push(each);
+      else found.set(index, [...of, { index, opened, all: [each] }]);
     }
   }
-  return found;
+  return [...found.values()].flatMap(([first, ...again]) => [
+    first!,
+    ...again.filter((proof) => brazedSince(whole, proof)),
+  ]);
+}
+
+/** A shell that was opened again for its cores alone, on gaskets, goes back as it was; a new brazed joint has to be proved. */
+function brazedSince(whole: Whole, { opened, all }: Proof): boolean {
+  const { entries } = whole;
+  const from = entries.findIndex((entry) => entry.cause === opened);
+  const to = entries.indexOf(all[0]!.entry);
+  return entries
+    .slice(from, to)
+    .some(({ events }) =>
+      events.some((event) => event.type === 'joins' && event.torch && all[0]!.space.parts.includes(event.part)),
+    );
 }
 
 const isFirstStage = (test: Test): boolean => test.level <= firstStage.quantity.high * 1.01;
