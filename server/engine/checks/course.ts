@@ -30,6 +30,10 @@ export const isCharge = (entry: Entry): boolean =>
 export const adjustsCharge = (entry: Entry): boolean =>
   entry.events.some((event) => event.type === 'adjusts' && event.what === 'charge');
 
+/** Whether a machine begins to run, or a part of one that runs on: a case that is switched in again has to settle too. */
+export const beginsToRun = (entry: Entry): boolean =>
+  has(entry, 'starts') || entry.after.lockedOut.size < entry.before.lockedOut.size;
+
 /** The start that the job works towards: the first after refrigerant went in (came in with a new unit, or through the valves of a part that was opened). */
 export function firstStart(entries: readonly Entry[]): number {
   const filled = entries.findIndex((entry) => isCharge(entry) || has(entry, 'lets-in'));

@@ -1,5 +1,5 @@
 import { steadyTime } from '../../reference/charging';
-import { has, timeOf } from '../course';
+import { beginsToRun, timeOf } from '../course';
 import { defineCheck } from '../define';
 import { amount, edits } from '../support';
 
@@ -22,7 +22,7 @@ export const adjustedBeforeRunning = defineCheck({
     let steady = 0;
     let settled = 0;
     for (const entry of whole.entries) {
-      if (has(entry, 'starts')) steady = settled = 0;
+      if (beginsToRun(entry)) steady = settled = 0;
       const waited = Math.max(timeOf(entry, 'after'), entry.slot.step.word.word === 'run' ? timeOf(entry, 'time') : 0);
       steady += waited;
       settled += waited;

@@ -110,25 +110,25 @@ function weighedIn(whole: Whole): void {
       (event) =>
         event.type === 'recovers' && event.spaces.reduce((sum, space) => sum + space.parts.length, 0) * 2 > worked,
     );
-  const emptied = entries.some(empties);
   const brought = plan.graph.parts.reduce((sum, part) => sum + (part.properties.holds?.mass ?? 0), 0);
   const own = plan.graph.parts.some((part) => part.properties.holds);
   // The first charge of a conversion has a range of its own.
   const converted = changesRefrigerant(plan);
   // What was weighed in before the machine was emptied once more came out with the rest.
-  const charges = entries.slice(entries.map(empties).lastIndexOf(true) + 1).filter(isCharge);
-  if (emptied && !own && !converted && charges.length > 0) {
+  const rounds = splitBefore(entries, empties).map((round) => round.filter(isCharge));
+  const charges = rounds.at(-1)!;
+  for (const round of own || converted ? [] : rounds.slice(1)) {
+    if (round.length === 0) continue;
     let mass = 0;
-    for (const entry of charges)
+    for (const entry of round)
       for (const event of entry.events)
         if (event.type === 'charges' && event.purpose === 'charge') mass += event.mass?.low ?? Number.NaN;
-    const last = charges.at(-1)!;
-    if (!Number.isNaN(mass) && !near(mass, all, same) && !near(mass, charge.quantity.low, same))
-      whole.report(last, {
-        message: `${amount(plan, 'mass', mass)} ${charges.length > 1 ? 'in all are' : 'are'} weighed in here, and the machine takes ${amount(plan, 'mass', all)}: mend the figure, or cite the sheet.`,
-        slot: 'with',
-        related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
-      });
+    if (Number.isNaN(mass) || near(mass, all, same) || near(mass, charge.quantity.low, same)) continue;
+    whole.report(round.at(-1)!, {
+      message: `${amount(plan, 'mass', mass)} ${round.length > 1 ? 'in all are' : 'are'} weighed in here, and the machine takes ${amount(plan, 'mass', all)}: mend the figure, or cite the sheet.`,
+      slot: 'with',
+      related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
+    });
   }
   if (brought > 0) overOwn(whole, charges, Math.max(0, all - brought), brought);
   const most = Math.max(all, recoverCharge?.quantity.high ?? 0) * (converted ? conversionMost.quantity.high : 1 + same);
@@ -152,6 +152,16 @@ function weighedIn(whole: Whole): void {
         related: [{ bound: charge.bound, span: charge.span, message: 'the charge' }],
       });
     }
+}
+
+/** The steps up to the first that fits, then from each such step to the next. */
+function splitBefore(entries: readonly Entry[], fits: (entry: Entry) => boolean): readonly (readonly Entry[])[] {
+  const rounds: Entry[][] = [[]];
+  for (const entry of entries) {
+    if (fits(entry)) rounds.push([]);
+    rounds.at(-1)!.push(entry);
+  }
+  return rounds;
 }
 
 /** What is weighed in over the charge that the new unit brought: the line allowance, once. */

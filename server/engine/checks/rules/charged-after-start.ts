@@ -22,7 +22,7 @@ export const chargedAfterStart = defineCheck({
     'joint-left-open',
   ],
   meaning:
-    'The step weighs in what the plate and the lines ask for while the system runs already. A stated portion added while it runs is fine, as long as the charge was not trimmed and the label not written before.',
+    'The step weighs in what the plate and the lines ask for while the system runs already. A stated portion added while it runs is fine, as long as the charge was not trimmed and the label not written before, and the machine is looked at again after it.',
   why: 'The machine has run short of refrigerant until then, and what was trimmed and written down before is wrong again.',
   source: 'common practice (handbook 13.2: weigh in, start, tune, label)',
   wrong: {
@@ -43,7 +43,8 @@ export const chargedAfterStart = defineCheck({
         if (event.type === 'adjusts' && event.what === 'charge') trimmed = { cause: entry.cause, what: 'trimmed' };
         if (event.type !== 'charges' || event.purpose !== 'charge' || !entry.before.running) continue;
         const held = event.held.some((each) => each.gas === 'refrigerant' && aboveZero(entry.before, each));
-        if (!held || (event.mass !== null && trimmed === null)) continue;
+        const stated = event.mass !== null && trimmed === null;
+        if (!held || (stated && lookedAtAfter(whole.entries, entry))) continue;
         const after = trimmed ?? { cause: started, what: 'running' };
         whole.report(entry, {
           message: (say) =>
@@ -60,6 +61,12 @@ export const chargedAfterStart = defineCheck({
     }
   },
 });
+
+/** Whether anybody looks at the machine again after a portion: who adds and looks is trimming. */
+const lookedAtAfter = (entries: readonly Entry[], charge: Entry): boolean =>
+  entries
+    .slice(entries.indexOf(charge) + 1)
+    .some((entry) => has(entry, 'adjusts') || (has(entry, 'reads') && entry.slot.step.word.word !== 'record'));
 
 /** The step that a charge belongs before: the last start, or the one that brings the power back for it. */
 function beforeStart(entries: readonly Entry[], charge: Entry): Step {

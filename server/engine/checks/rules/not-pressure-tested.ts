@@ -1,12 +1,13 @@
-import type { Cause, Plant } from '../../circuit/state';
+import type { Cause, Plant, Proof } from '../../circuit/state';
 import type { Plan } from '../../plan/plan';
 import { firstStage } from '../../reference/pressure-test';
 import { standardAtmosphere } from '../../reference/table-units';
+import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
 import { isCasing, onlyDriers } from '../plant';
 import { saturationDesign, sideOf, statedDesign } from '../plant-facts';
 import { edits, gauge, inOwn } from '../support';
-import { writtenGauge } from '../ways-out';
+import { moveBefore, writtenGauge } from '../ways-out';
 
 /** What was opened is pumped on or charged without a pressure test since. */
 export const notPressureTested = defineCheck({
@@ -51,6 +52,8 @@ export const notPressureTested = defineCheck({
         const cause = entry.before.parts[first]!.opened;
         if (told.has(cause)) continue;
         told.add(cause);
+        const { tested } = entry.before.parts[first]!;
+        const higher = tested && higherFollows(whole, first, tested);
         const before = whole.entries.find((each) =>
           each.events.some(
             (event) =>
@@ -62,8 +65,8 @@ export const notPressureTested = defineCheck({
         whole.report(entry, {
           message: (say) =>
             before && whole.entries.indexOf(before) < whole.entries.indexOf(entry)
-              ? entry.before.parts[first]!.tested !== null
-                ? `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} tested at no more than the first stage, ${gauge(whole.plan, entry.before.parts[first]!.tested!.level)}, since ${bare.length > 1 ? 'they were' : 'it was'} opened: test at the design pressure before the pump is put on.`
+              ? tested !== null
+                ? `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} tested at no more than a first stage, ${gauge(whole.plan, tested.level)}, since ${bare.length > 1 ? 'they were' : 'it was'} opened: test at the design pressure before the pump is put on.`
                 : `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} opened again after the test of ${say.step(before.cause)}: test again before the pump is put on.`
               : `${say.parts(bare)} ${bare.length > 1 ? 'were' : 'was'} opened at ${say.step(cause)} and never pressure-tested before this step.`,
           slot: 'what',
@@ -71,28 +74,29 @@ export const notPressureTested = defineCheck({
           concerns: bare,
           related: [
             { cause, message: 'it was opened here' },
-            ...(entry.before.parts[first]!.tested
-              ? [{ cause: entry.before.parts[first]!.tested!.by, message: 'the first stage' }]
-              : []),
+            ...(tested ? [{ cause: tested.by, message: 'the first stage' }] : []),
+            ...(higher ? [{ cause: higher.cause, message: 'the higher test comes only here' }] : []),
           ],
           // Nitrogen is no way out where refrigerant stands already in what was opened.
           fixes: entry.before.parts.some(
             ({ opened, contents }) => opened !== null && contents.some(({ gas }) => gas === 'refrigerant'),
           )
             ? []
-            : [
-                {
-                  title: 'Test before this step',
-                  edits: (mend) =>
-                    edits(
-                      mend.insertBefore(
-                        entry.slot.step,
-                        `pressure-test each open part to ${levelFor(whole.plan)} for 30 min`,
-                        'release nitrogen outdoors',
+            : higher
+              ? [moveBefore('Move the higher test before this step', higher.slot.step, entry.slot.step)]
+              : [
+                  {
+                    title: 'Test before this step',
+                    edits: (mend) =>
+                      edits(
+                        mend.insertBefore(
+                          entry.slot.step,
+                          `pressure-test each open part to ${levelFor(whole.plan)} for 30 min`,
+                          'release nitrogen outdoors',
+                        ),
                       ),
-                    ),
-                },
-              ],
+                  },
+                ],
         });
       }
     }
@@ -109,6 +113,8 @@ function proved(whole: Whole, plant: Plant, part: number): boolean {
   if (tested === null) return false;
   const { plan } = whole;
   const stage = firstStage.quantity.high - standardAtmosphere;
+  // Whoever raises the pressure in two tests proves with the second.
+  if (higherFollows(whole, part, tested)) return false;
   if (tested.level - plan.site.atmosphere > stage * 1.01) return true;
   const test = whole.entries.find((entry) => entry.cause === tested.by);
   if (typeof test?.slot.step.values['per'] === 'string') return true;
@@ -120,6 +126,20 @@ function proved(whole: Whole, plant: Plant, part: number): boolean {
   const design = statedDesign(plan, side) ?? saturationDesign(plan, side);
   return design === null || design - plan.site.atmosphere < stage * 3;
 }
+
+/** The higher test that the plan goes on to, of a part that nobody opens in between. */
+const higherFollows = (whole: Whole, part: number, tested: Proof): Entry | undefined =>
+  whole.entries.find(
+    (entry) =>
+      entry.before.parts[part]!.tested === tested &&
+      entry.events.some(
+        (event) =>
+          event.type === 'pressurises' &&
+          event.purpose === 'test' &&
+          event.level > tested.level * 1.005 &&
+          event.spaces.some((space) => space.parts.includes(part)),
+      ),
+  );
 
 /** The level that a test is to have: as the plan states it, else the design pressure of its weaker side. */
 const levelFor = (plan: Plan): string => {

@@ -1,5 +1,5 @@
 import { steadyTime } from '../../reference/charging';
-import { has, timeOf } from '../course';
+import { beginsToRun, timeOf } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { isOrAre } from '../is-are';
 import { listed } from '../listed';
@@ -56,7 +56,7 @@ function ranSince(whole: Whole, at: number): number {
   for (let k = at - 1; k >= 0; k--) {
     const entry = whole.entries[k]!;
     // A machine that ran before the job began is steady.
-    if (has(entry, 'starts') || !entry.before.running) return time;
+    if (beginsToRun(entry) || !entry.before.running) return time;
     const taken = whole.view.takeOff.time.steps.get(entry);
     time += Math.max(timeOf(entry, 'after'), (taken?.work.low ?? 0) + (taken?.wait.low ?? 0));
   }

@@ -1,4 +1,6 @@
 import type { Tube } from '../../circuit/graph';
+import { child } from '../../plan/bind';
+import { wordSpan } from '../../plan/gather';
 import { exactly } from '../../quantity';
 import { fahrenheit } from '../../reference/table-units';
 import { tubeNamed } from '../../reference/tubes';
@@ -47,9 +49,14 @@ export const tubeNotRated = defineCheck({
       if (needed === null || bears === null || bears >= needed * 0.995) continue;
       // A repair leaves line and refrigerant as they were sold: only a rating or a wall that somebody read says something new.
       if (repairs && rated === undefined && !tube.measured) continue;
-      whole.reportPart(part.index, {
+      const block = plan.partStatements[part.index]?.block ?? [];
+      const plate = child(block, rated === undefined ? 'tube' : 'rated');
+      const said = {
         message: `${part.name} (${tube.shown}) is good for ${gauge(plan, bears)}${rated === undefined ? ` at ${inOwn(plan, '150 °F', '65 °C')}` : ''}, and the ${side} side${side === 'high' && !part.highSide && isHeatPump(plan) ? ', which it is in heating,' : ''} is designed for ${gauge(plan, needed)}: it cannot stay in this circuit.`,
-      });
+        concerns: [part.index],
+      };
+      if (plate) whole.reportAt(plate, wordSpan(plate), said);
+      else whole.reportPart(part.index, said);
     }
   },
 });
