@@ -1,6 +1,7 @@
 import { exampleText } from '../engine/checks/bases';
 import type { Example } from '../engine/checks/define';
 import type { Page } from '../engine/checks/page';
+import { kinds } from '../engine/circuit/kinds';
 import { formText } from '../engine/plan/form-text';
 import type { Word } from '../engine/plan/vocabulary';
 import type { AnyRelation, Example as WorkedExample } from '../engine/takeoff/relation';
@@ -64,6 +65,13 @@ export function wordPage(word: Word): ManualPage {
     sections: [
       ...section('How it is written', text),
       ...section('Where it stands', word.places.map((place) => place.replaceAll('-', ' ')).join(', ')),
+      ...section(
+        'Which parts have it',
+        kinds
+          .filter((kind) => word.ofParts?.includes(kind.group))
+          .map((kind) => kind.kind)
+          .join(', '),
+      ),
       ...section('What it takes', parts.map((part) => `${part.text}: ${part.slot.meaning}`).join('\n')),
       ...section('Example', word.example),
     ],

@@ -7,14 +7,16 @@ import { wordPage } from '../words';
 import type { Proposal, Setting } from './proposal';
 import { wordSnippet } from './snippet';
 
-/** The words of a place, in the vocabulary's order; those that may stand once and do are left out. */
+/** The words of a place, in the vocabulary's order; left out are those that may stand once and do, and what the part has not. */
 export function wordProposals(here: Setting, place: Place): readonly Proposal[] {
   const siblings = here.blocks.at(-1)?.block ?? here.file.statements;
   const there = new Set(
     siblings.filter((each) => each.word?.once && each.item !== here.statement).map((each) => each.word),
   );
+  const owner = kindNamed(here.blocks.at(-1)?.word?.word ?? '');
   return [...vocabulary.at(place).values()]
     .filter((word) => !there.has(word))
+    .filter((word) => !word.ofParts || !owner || word.ofParts.includes(owner.group))
     .map((word, rank) => proposalOf(word, rank + (place === 'steps' && !('verb' in word) ? 300 : 0)));
 }
 

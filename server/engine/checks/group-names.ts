@@ -3,6 +3,7 @@ import { backToNowhere } from './rules/back-to-nowhere';
 import { departureWithoutReason } from './rules/departure-without-reason';
 import { duplicateLabel } from './rules/duplicate-label';
 import { idleDeparture } from './rules/idle-departure';
+import { notOfThisPart } from './rules/not-of-this-part';
 import { parameterMissing } from './rules/parameter-missing';
 import { standardNotForKind } from './rules/standard-not-for-kind';
 import { standardRevision } from './rules/standard-revision';
@@ -13,6 +14,7 @@ export const nameChecks: readonly Check[] = [
   unknownName,
   backToNowhere,
   duplicateLabel,
+  notOfThisPart,
   parameterMissing,
   standardRevision,
   standardNotForKind,

@@ -1,3 +1,4 @@
+import type { Kind } from '../circuit/kinds';
 import type { Term } from './term';
 
 /**
@@ -69,6 +70,8 @@ export interface Word<F extends Form = Form> {
   readonly blockNeeded?: boolean;
   /** At most one in its block. */
   readonly once?: boolean;
+  /** The groups of kinds of part that have such a thing, where not all have: a drier has no trap. */
+  readonly ofParts?: readonly Kind['group'][];
   readonly meaning: string;
   readonly example: string;
   readonly roles: readonly Role[];

@@ -216,6 +216,7 @@ export const partWords = [
   word({
     word: 'tube',
     places: ['part'],
+    ofParts: ['line', 'metering', 'valve', 'fitting', 'drier'],
     once: true,
     roles: ['figure', 'check'],
     form: {
@@ -231,6 +232,7 @@ export const partWords = [
   word({
     word: 'wall',
     places: ['part'],
+    ofParts: ['line'],
     once: true,
     form: {
       thickness: first(bounded(quantity('length'), { over: '0 in' }), 'of the wall'),
@@ -243,6 +245,7 @@ export const partWords = [
   word({
     word: 'length',
     places: ['part'],
+    ofParts: ['line', 'metering', 'fitting'],
     once: true,
     form: { length: first(bounded(quantity('length'), { over: '0 ft' }), 'along the tube') },
     meaning: 'Length of a line.',
@@ -252,6 +255,7 @@ export const partWords = [
   word({
     word: 'rise',
     places: ['part'],
+    ofParts: ['line'],
     once: true,
     form: { height: first(quantity('length'), 'upwards in flow direction') },
     meaning: 'Rise in flow direction; the inlet is then the far end of a flush.',
@@ -261,6 +265,7 @@ export const partWords = [
   word({
     word: 'drop',
     places: ['part'],
+    ofParts: ['line'],
     once: true,
     form: { height: first(quantity('length'), 'downwards in flow direction') },
     meaning: 'Drop in flow direction.',
@@ -270,6 +275,7 @@ export const partWords = [
   word({
     word: 'trap',
     places: ['part'],
+    ofParts: ['line'],
     roles: ['figure', 'check'],
     form: {
       at: clause('at', quantity('length'), 'from its beginning'),
@@ -281,6 +287,7 @@ export const partWords = [
   word({
     word: 'elbows',
     places: ['part'],
+    ofParts: ['line'],
     once: true,
     form: { number: first(count(), 'how many'), kind: maybe(choice('long-radius', 'standard'), 'kind') },
     meaning: 'Elbows in the line; they add to its length for pressure drop.',
@@ -317,6 +324,7 @@ export const partWords = [
   word({
     word: 'leak-sensor',
     places: ['part'],
+    ofParts: ['coil', 'unit'],
     once: true,
     form: { built: maybe(choice('built-in', 'separate'), 'where') },
     meaning: 'A sensor for leaking refrigerant.',
@@ -326,6 +334,7 @@ export const partWords = [
   word({
     word: 'core',
     places: ['part'],
+    ofParts: ['drier'],
     once: true,
     form: { kind: first(choice('acid', 'moisture', 'standard'), 'kind of core') },
     meaning: "A drier's core.",
@@ -335,6 +344,7 @@ export const partWords = [
   word({
     word: 'both-ways',
     places: ['part'],
+    ofParts: ['drier', 'metering', 'valve'],
     once: true,
     meaning: 'A drier for flow in both directions.',
     example: 'both-ways',
@@ -343,6 +353,7 @@ export const partWords = [
   word({
     word: 'bore',
     places: ['part'],
+    ofParts: ['metering'],
     once: true,
     form: { diameter: first(bounded(quantity('length'), { over: '0 in' }), 'inside') },
     meaning: 'Bore of a cap tube or an orifice.',
@@ -352,6 +363,7 @@ export const partWords = [
   word({
     word: 'oil',
     places: ['part'],
+    ofParts: ['unit'],
     once: true,
     roles: ['state', 'figure'],
     form: { charge: first(pair(quantity('volume'), name('oil')), 'how much, and which') },
@@ -369,6 +381,7 @@ export const partWords = [
   word({
     word: 'water-flow',
     places: ['part'],
+    ofParts: ['coil', 'unit'],
     once: true,
     form: { flow: first(quantity('volume-flow'), 'of water or brine') },
     meaning: "The other fluid's side of an exchanger: it must flow, or be drained, while refrigerant boils off in it.",

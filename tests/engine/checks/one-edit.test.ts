@@ -151,6 +151,54 @@ describe('an edit of a sound plan', () => {
       ],
       [],
     ],
+    // ASHRAE 15 section 9.13: what is brazed again is tested again at the design pressure (handbook 7.1).
+    [
+      'the second test, of new brazed joints, at a tenth',
+      'heat-pump-mild-burnout',
+      [['450 psig for 1 h', '45 psig for 1 h']],
+      ['test-below-design'],
+    ],
+    // Test, then pump (handbook 13.1): the first of two tests is not the proof.
+    [
+      'the higher of two tests behind the first evacuation',
+      'indoor-coil-nitrogen-swept',
+      [
+        ['      pressure-test system to 300 psig for 12 h\n', ''],
+        ['to 5000 micron\n', 'to 5000 micron\n      pressure-test system to 300 psig for 12 h\n'],
+      ],
+      ['not-pressure-tested'],
+    ],
+    // Weigh in, start, tune (handbook 13.2).
+    [
+      'a weighed charge after the start that nobody looks at',
+      'old-lines-swabbed-and-blown',
+      [
+        ['    charge system with R-32 1 oz as liquid\n', ''],
+        ['    check leak-sensor\n', '    charge system with R-32 1 oz as liquid\n    check leak-sensor\n'],
+      ],
+      ['charged-after-start'],
+    ],
+    // Fifteen minutes of steady running (California Title 24 RA3.2, handbook 9.2) count from when the case is switched in.
+    [
+      'a case adjusted ten minutes after it is switched in again',
+      'one-case-rack-runs-on',
+      [['after 20 min', 'after 10 min']],
+      ['adjusted-before-running'],
+    ],
+    // What was weighed out at the second opening is weighed in again (handbook 9.1).
+    [
+      'half the charge at the first of two fillings',
+      'heat-pump-mild-burnout',
+      [['R-410A 8 lb as liquid', 'R-410A 4 lb as liquid']],
+      ['charge-does-not-fit'],
+    ],
+    // A drier has no length (common knowledge of the trade, no source).
+    [
+      'a line stated as a drier',
+      'upper-suction-piece-renewed',
+      [['lower: suction-line kept', 'lower: filter-drier kept']],
+      ['not-of-this-part'],
+    ],
   ])('%s', (_what, plan, swaps, names) => {
     expect(told(plan, swaps)).toEqual(names);
   });

@@ -30,8 +30,8 @@ export const tubeNotRated = defineCheck({
   wrong: {
     base: 'split',
     instead: [
-      ['suction-line kept {', 'vapour-line kept { # <- here'],
-      ['tube 7/8 in ACR', 'tube 7/8 in ACR\n      wall 0.035 in measured'],
+      ['suction-line kept {', 'vapour-line kept {'],
+      ['tube 7/8 in ACR', 'tube 7/8 in ACR # <- here\n      wall 0.035 in measured'],
     ],
   },
   right: { base: 'split' },
