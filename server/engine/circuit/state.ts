@@ -56,8 +56,8 @@ export interface PartState {
   readonly cores: 'in' | 'out';
   /** The charge that it came with is still shut in behind its own valves. */
   readonly ownCharge: boolean;
-  /** The last flush pass that no purge has followed. */
-  readonly unpurged: Cause | null;
+  /** The last flush pass that no purge has followed, and the end or ends that solvent went in at since the last purge. */
+  readonly unpurged: { readonly by: Cause; readonly from: 'near end' | 'far end' | 'both ends' } | null;
   /** The step that made it new: a new part put in, or its inside renewed. A kept part that is put back is not new. */
   readonly renewed: Cause | null;
   /** The step that last set it in place; null for what stands where it stood. */

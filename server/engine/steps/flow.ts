@@ -104,10 +104,12 @@ export function follow(act: Act, request: FlowRequest): Flow {
 /** Wets all that a flush went through; where it had no way out, the line itself. Oil and acid go with the solvent. */
 export function wet(act: Act, flow: Flow): void {
   const through = flow.outlets.length > 0 ? new Set(flow.outlets.flatMap((outlet) => outlet.chain)) : [flow.line];
+  const from = flow.inlet === nearEnd(act.draft.graph.parts[flow.line]!) ? 'near end' : 'far end';
   for (const each of through) {
+    const { wet: already, unpurged } = act.draft.part(each);
     act.draft.setPart(each, {
-      wet: act.draft.part(each).wet ?? act.cause,
-      unpurged: act.cause,
+      wet: already ?? act.cause,
+      unpurged: { by: act.cause, from: unpurged && unpurged.from !== from ? 'both ends' : from },
       finalPurge: null,
       residue: { oil: null, share: 0, acid: false },
     });

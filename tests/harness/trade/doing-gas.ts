@@ -138,7 +138,8 @@ function through(run: Run, step: Step, verb: string, part: number): void {
   if (verb === 'flush' || verb === 'back-flush') {
     if (!now.inspected) run.report('not-inspected', it.name, [part]);
     if (step.values['into'] === undefined) run.report('no-container', it.name, [part]);
-    if (now.wet === 2) run.report('flush-on-flush', it.name, [part]);
+    const way = verb === 'back-flush' || step.values['from'] === 'far end' ? 'back' : 'forward';
+    if (now.wet === 2 && (now.ways === 'both' || now.ways === way)) run.report('flush-on-flush', it.name, [part]);
     const early = plant.graph.parts.filter(
       (each) => each.kind.kind === 'filter-drier' && plant.parts[each.index]!.mounted === 'new',
     );
@@ -148,6 +149,7 @@ function through(run: Run, step: Step, verb: string, part: number): void {
         run.names(early.map((each) => each.index)),
         early.map((each) => each.index),
       );
+    now.ways = now.wet === 2 && now.ways !== way ? 'both' : way;
     now.wet = 2;
   }
   if (verb === 'purge' && now.wet > 0) {

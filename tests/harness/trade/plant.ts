@@ -29,6 +29,8 @@ export interface PartNow {
   position: 'open' | 'shut' | 'control';
   /** 2: solvent stands in it; 1: blown out, not dry; 0: dry. */
   wet: 0 | 1 | 2;
+  /** Which ways solvent went in since the last purge: once each way is one pass (13.4). */
+  ways: 'forward' | 'back' | 'both' | null;
   inspected: boolean;
   /** Highest test since it was last opened, Pa over the atmosphere. */
   tested: number;
@@ -80,6 +82,7 @@ export class Plant {
       mounted: part.standing === 'added' ? 'none' : 'old',
       position: part.kind.shuts === undefined || part.kind.shuts === 'hand' ? 'open' : 'control',
       wet: 0,
+      ways: null,
       inspected: false,
       tested: 0,
       opened: false,

@@ -1,10 +1,18 @@
+import { marked } from '../course';
 import { defineCheck } from '../define';
 import { isCompressor } from '../plant';
 import { edits } from '../support';
 
 /**
- * A new compressor run before anybody found why the old one burnt. Reads the words of a hold or a check for "cause": no
- * state of the plant shows what a person found out.
+ * What a motor burns out by and what stands outside the circuit (handbook 4.5, 13.4: contactor, lost phase): whoever checks
+ * or renews one of these after the burnout has looked for its cause, whether or not the step says so.
+ */
+const motorControl =
+  /^(check|change|renew) .*\b(contactors?|capacitors?|overloads?|starters?|relays?|phases?|fuses?|voltage|supply|motor-protect(ion|or))\b/;
+
+/**
+ * A new compressor run before anybody found why the old one burnt. Reads what the steps left beside the circuit (a contactor
+ * that was changed) and the words of a hold or a check for "cause": no state of the plant shows what a person found out.
  */
 export const burnoutCause = defineCheck({
   name: 'burnout-cause',
@@ -13,7 +21,7 @@ export const burnoutCause = defineCheck({
   acceptable: true,
   reads: 'words',
   ground: 'practice',
-  meaning: 'The job is a burnout, and no hold or check before the start of the new compressor asks for the cause.',
+  meaning: 'The job is a burnout, and before the start of the new compressor no hold or check asks for the cause, and nobody checks or renews a contactor, capacitor, overload, starter, relay, fuse or the supply.',
   why: 'What burnt the first compressor, a contactor, a lost phase, no oil, burns the second.',
   source: 'common practice: find and fix the cause (handbook 4.5, 13.4)',
   wrong: {
@@ -48,7 +56,7 @@ export const burnoutCause = defineCheck({
       .some(
         ({ slot: { step } }) => /^(hold|check|read|note)/.test(step.word.word) && /cause|fault|why/i.test(step.text),
       );
-    if (asked) return;
+    if (asked || marked(whole.entries[at - 1], motorControl)) return;
     whole.report(entry, {
       message: 'The new compressor starts here and no step before asks what burnt the old one: find the cause first.',
       slot: 'what',

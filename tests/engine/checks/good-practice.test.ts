@@ -1,0 +1,62 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { Workspace } from '../../../server/engine/workspace';
+
+const folder = new URL('../../fixtures/good/', import.meta.url);
+const texts = new Map(
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.jobplan'))
+    .map((name) => [name, readFileSync(new URL(name, folder), 'utf8')] as const),
+);
+
+/** What is found above information in a sound plan of which some texts are put differently. */
+function found(plan: string, ...instead: readonly (readonly [from: string, by: string])[]): readonly string[] {
+  const workspace = new Workspace();
+  for (const [name, text] of texts) workspace.setFile(name, text);
+  const name = `${plan}.jobplan`;
+  let text = texts.get(name)!;
+  for (const [from, by] of instead) {
+    expect(text, `${plan} says "${from}"`).toContain(from);
+    text = text.replace(from, () => by);
+  }
+  workspace.setFile(name, text);
+  return workspace
+    .snapshot()
+    .findings(name)
+    .filter((finding) => finding.severity !== 'information')
+    .map((finding) => finding.name);
+}
+
+describe('a flush both ways in one round (handbook 5.1: forward and reverse; 13.4: both directions, then the purge)', () => {
+  const lines = 'suction-line, discharge-line';
+  const forward = `      flush ${lines} into container outdoors\n`;
+  const back = forward.replace('flush', 'back-flush');
+  const purge = `      purge ${lines} at 50 psig for 15 s into container outdoors\n`;
+  const purgeBack = purge.replace(lines, `${lines} from far end`);
+  it.each([
+    ['forward, back, purge', forward + back + purge, []],
+    ['a purge behind each, each its own way', forward + purge + back + purgeBack, []],
+    ['back first', back + forward + purgeBack, []],
+    ['purged both ways', forward + purge + purgeBack, []],
+    ['the same way twice with no purge', forward + forward + purge, ['flush-not-purged']],
+    ['forward, back and forward with no purge', forward + back + forward + purge, ['flush-not-purged']],
+  ] as const)('%s', (_what, round, expected) => {
+    const solvent = ['solvent 1 x slip', 'solvent 5 x slip'] as const;
+    expect([...new Set(found('reach-in-burnout', solvent, [forward + purge, round]))]).toEqual(expected);
+  });
+});
+
+describe('the cause of a burnout (common practice, handbook 4.5: find and fix it before start)', () => {
+  it.each([
+    ['check contactor', []],
+    ['change contactor', []],
+    ['check capacitor, overload', []],
+    ['renew motor-starter', []],
+    ['change start-relay', []],
+    ['check door-gaskets', ['burnout-cause']],
+    ['bypass overload', ['not-put-back', 'burnout-cause']],
+  ] as const)('%s', (step, expected) => {
+    const hold = 'hold "Cause found: relay and condenser fan renewed" by lead';
+    expect(found('reach-in-burnout', [hold, step])).toEqual(expected);
+  });
+});
