@@ -21,7 +21,8 @@ export const burnoutCause = defineCheck({
   acceptable: true,
   reads: 'words',
   ground: 'practice',
-  meaning: 'The job is a burnout, and before the start of the new compressor no hold or check asks for the cause, and nobody checks or renews a contactor, capacitor, overload, starter, relay, fuse or the supply.',
+  meaning:
+    'The job is a burnout, and before the start of the new compressor no hold or check asks for the cause, and nobody checks or renews a contactor, capacitor, overload, starter, relay, fuse or the supply.',
   why: 'What burnt the first compressor, a contactor, a lost phase, no oil, burns the second.',
   source: 'common practice: find and fix the cause (handbook 4.5, 13.4)',
   wrong: {
