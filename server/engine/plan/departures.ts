@@ -68,8 +68,7 @@ function labelsOf(steps: readonly Step[]): ReadonlyMap<string, readonly Step[]> 
   let known = labelled.get(steps);
   if (!known) {
     const found = new Map<string, readonly Step[]>();
-    for (const step of eachStep(steps))
-      if (step.label) found.set(step.label, [...(found.get(step.label) ?? []), step]);
+    for (const step of eachStep(steps)) if (step.label) found.set(step.label, [...(found.get(step.label) ?? []), step]);
     labelled.set(steps, (known = found));
   }
   return known;
