@@ -58,6 +58,7 @@ import { pumpOntoPressure } from './rules/pump-onto-pressure';
 import { readTooSoon } from './rules/read-too-soon';
 import { readWhileStanding } from './rules/read-while-standing';
 import { recordMissing } from './rules/record-missing';
+import { recoveredWhileRunning } from './rules/recovered-while-running';
 import { recoveryBeyondSection } from './rules/recovery-beyond-section';
 import { recoveryTooShallow } from './rules/recovery-too-shallow';
 import { refrigerantNotStated } from './rules/refrigerant-not-stated';
@@ -90,6 +91,7 @@ export const orderChecks: readonly Check[] = [
   pumpDownInVain,
   sectionNotRecovered,
   valveWithoutPower,
+  recoveredWhileRunning,
   recoveryBeyondSection,
   recoveryTooShallow,
   notProvedZero,

@@ -93,7 +93,7 @@ export type Event =
       readonly after: Quantity | null;
     }
   | { readonly type: 'changes-oil'; readonly part: number; readonly held: Contents }
-  | { readonly type: 'cleans'; readonly parts: readonly number[]; readonly onBench: boolean }
+  | { readonly type: 'cleans'; readonly parts: readonly number[] }
   | {
       readonly type: 'starts';
       readonly mode: string | null;

@@ -3,10 +3,10 @@ import type { Space } from '../circuit/spaces';
 import type { Plant } from '../circuit/state';
 
 /**
- * Below about 5,000 micron (667 Pa) nothing of what was in is left to speak of: the walk then calls it vacuum. Common
- * practice, no source; it lies at the boiling pressure of water at 34 °F, far below every recovery level.
+ * Below about 5,000 micron (667 Pa; 7 mbar where somebody rounds) nothing of what was in is left to speak of: the walk then calls it vacuum. Common
+ * practice, no source; it lies at the boiling pressure of water at 35 °F, far below every recovery level.
  */
-export const dryVacuum = 667;
+export const dryVacuum = 700;
 
 /** Whether a space holds refrigerant that has to be recovered: not a new unit's own charge, not the trace in nitrogen. */
 export function recoverable(plant: Plant, space: Space): boolean {

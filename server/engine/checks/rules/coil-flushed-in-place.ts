@@ -1,6 +1,6 @@
 import { farEnd } from '../../circuit/graph';
 import { defineCheck } from '../define';
-import { takeOffFirst } from '../ways-out';
+import { moveDown, takeOffFirst } from '../ways-out';
 
 /** A coil that solvent is sent through where it stands. */
 export const coilFlushedInPlace = defineCheck({
@@ -12,7 +12,7 @@ export const coilFlushedInPlace = defineCheck({
   ground: 'practice',
   yieldsTo: ['line-not-disconnected', 'flush-before-recovery', 'never-flush'],
   meaning:
-    'The solvent gets to a coil that stands in the circuit. On the bench, or shut off and flushed backwards by itself, it is fine; a plate exchanger or a coil of flat tube cannot be cleared even there (a warning).',
+    'The solvent gets to a coil that stands in the circuit. On the bench, or shut off and flushed backwards by itself, it is fine, as long as it is off when the bench is spoken of; a plate exchanger or a coil of flat tube cannot be cleared even there (a warning).',
   why: 'A coil has parallel passes: the dirtiest gets the least flow, keeps solvent and oil, and gives both back to the new machine.',
   source: 'common practice (handbook 5.1)',
   wrong: {
@@ -52,6 +52,25 @@ export const coilFlushedInPlace = defineCheck({
       });
     }
     for (const event of here.events('cleans')) {
+      const hung = event.parts.filter((part) => here.before.parts[part]!.mounted !== 'none');
+      if (hung.length > 0) {
+        here.report({
+          message: (say) =>
+            `${say.parts(hung)} ${hung.length > 1 ? 'stand' : 'stands'} in the circuit here, not on the bench: what is flushed runs into what it hangs on; take it out first.`,
+          slot: 'what',
+          concerns: hung,
+          related: hung.flatMap((part) => {
+            const cause = here.before.parts[part]!.setBy;
+            return cause ? [{ cause, message: 'it was set in place here' }] : [];
+          }),
+          fixes: [
+            moveDown('Do it when it is off', here.entry, 'after', (later) =>
+              hung.every((part) => later.after.parts[part]!.mounted === 'none'),
+            ),
+          ],
+        });
+        continue;
+      }
       const bad = event.parts.filter((part) => graph.parts[part]!.kind.neverFlush);
       if (bad.length === 0) continue;
       here.report({

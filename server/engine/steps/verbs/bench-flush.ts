@@ -19,8 +19,7 @@ export const benchFlush = verb({
   example: 'bench-flush evaporator into container',
   perform(values, act) {
     const parts = act.parts(values.what);
-    const onBench = parts.every((index) => act.draft.part(index).mounted === 'none');
-    act.emit({ type: 'cleans', parts, onBench });
+    act.emit({ type: 'cleans', parts });
     for (const index of parts)
       act.draft.setPart(index, {
         residue: { oil: null, share: 0, acid: false },

@@ -1,4 +1,4 @@
-import { quantity } from '../../plan/amounts';
+import { quantity, vacuumLevel } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
 import { clause, first, needed } from '../../plan/vocabulary';
 import { heldIn } from '../acts';
@@ -18,7 +18,7 @@ export const evacuate = verb({
   minutes: [30, 120],
   form: {
     what: first(selection(['system', 'each open part']), 'parts, sections, or "each open part"'),
-    level: needed(clause('to', quantity('pressure'), 'the level to reach')),
+    level: needed(clause('to', vacuumLevel(), 'the level to reach')),
     time: forTime,
     within: clause('within', quantity('time'), 'the time that it may take'),
   },
