@@ -123,6 +123,33 @@ export function quantity(...kinds: readonly [Kind, ...Kind[]]): Term<Amount> {
   };
 }
 
+/**
+ * A level of vacuum as a pump reaches it. Gauges for it count from nothing, so that `50 Pa` and `0.5 mmHg`, which elsewhere do
+ * not say what they count from, can only be meant absolute; the text stays as its author wrote it.
+ */
+export function vacuumLevel(): Term<Amount> {
+  const term = quantity('pressure');
+  return {
+    ...term,
+    read(cursor) {
+      const reading = term.read(cursor);
+      if (!('fault' in reading)) return reading;
+      const { name, from, to, instead } = reading.fault;
+      const meant = instead.find((text) =>
+        name === 'ambiguous-reference'
+          ? / (absolute|psia)$/.test(text)
+          : name === 'unknown-unit' && / torr$/.test(text),
+      );
+      const literal = meant === undefined ? null : readLiteral(meant);
+      if (literal === null || isProblem(literal) || isProblem(toQuantity(literal, 'pressure', standardAtmosphere)))
+        return reading;
+      const written = cursor.tokens.filter((token) => from <= token.at && end(token) <= to);
+      const text = written.map((token) => token.text).join(' ');
+      return { value: { literal: { ...literal, text }, kind: 'pressure', from, to } };
+    },
+  };
+}
+
 /** What a figure in a place must keep, written as a plan would: more than `over`, from `least` to `most`. */
 export interface Bounds {
   readonly over?: string;

@@ -1,4 +1,4 @@
-import { bounded, quantity } from '../plan/amounts';
+import { bounded, quantity, vacuumLevel } from '../plan/amounts';
 import { choice, clock, count, date, list, name, text } from '../plan/terms';
 import { clause, first, flag, maybe, word } from '../plan/vocabulary';
 
@@ -177,7 +177,7 @@ export const materialWords = [
     word: 'ultimate',
     places: ['pump'],
     once: true,
-    form: { level: first(quantity('pressure'), 'blanked off') },
+    form: { level: first(vacuumLevel(), 'blanked off') },
     meaning: 'The level that the pump reaches blanked off.',
     example: 'ultimate 20 micron',
     roles: ['figure', 'check'],

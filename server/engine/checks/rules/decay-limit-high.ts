@@ -1,7 +1,9 @@
 import { contentsOfCell } from '../../circuit/settle';
+import type { Amount } from '../../plan/term';
 import { exactly } from '../../quantity';
 import { decayRules, waterAtFreezing } from '../../reference/evacuation';
 import { defineCheck } from '../define';
+import { roundedLimit } from '../rounding';
 import { edits, inOwn, shown, vacuum } from '../support';
 
 const rule = decayRules.find((each) => each.name === 'residential')!;
@@ -33,15 +35,20 @@ export const decayLimitHigh = defineCheck({
       const end = start + event.rise;
       const wet = waterAtFreezing.quantity.low;
       // A level that is too high by itself is the evacuation's finding.
-      const isOverRule = here.per === null && start <= rule.from * 1.01 && end > rule.to * 1.01;
+      // Both figures may be rounded in the unit of the plan: 70 Pa and 70 Pa for twice 500 micron.
+      const rise = here.step.values['rise'] as Amount | undefined;
+      const rounded = (limit: number): number => roundedLimit(limit, rise, here.plan.site.atmosphere, 'most');
+      const from = Math.max(rule.from * 1.01, rounded(rule.from) * 1.001);
+      const to = Math.max(rule.to * 1.01, (rounded(rule.from) + rounded(rule.to - rule.from)) * 1.001);
+      const isOverRule = here.per === null && start <= from && end > to;
       const isWet = start < wet && end > wet;
       if (!isOverRule && !isWet) continue;
-      const rise = `From ${vacuum(here.plan, start)} this lets the vacuum rise to ${vacuum(here.plan, end)}`;
+      const said = `From ${vacuum(here.plan, start)} this lets the vacuum rise to ${vacuum(here.plan, end)}`;
       const frozen = shown(here.plan, exactly('temperature', 273.15));
       here.report({
         message: isWet
-          ? `${rise}, and water at ${frozen} boils under ${vacuum(here.plan, wet)} (${waterAtFreezing.source}): a machine with water standing in it passes; allow less${here.per === null ? '' : ', or read the figure in the sheet again'}.`
-          : `${rise}, and the usual limit is ${vacuum(here.plan, rule.to)} (${rule.source}): allow less, or cite the sheet.`,
+          ? `${said}, and water at ${frozen} boils under ${vacuum(here.plan, wet)} (${waterAtFreezing.source}): a machine with water standing in it passes; allow less${here.per === null ? '' : ', or read the figure in the sheet again'}.`
+          : `${said}, and the usual limit is ${vacuum(here.plan, rule.to)} (${rule.source}): allow less, or cite the sheet.`,
         slot: 'rise',
         fixes: [
           {

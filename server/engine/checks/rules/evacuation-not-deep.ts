@@ -1,7 +1,9 @@
+import type { Amount } from '../../plan/term';
 import { finalLevel, shallowestSheet } from '../../reference/evacuation';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { standsNow } from '../plant';
+import { roundedLimit } from '../rounding';
 import { edits, inOwn, vacuum } from '../support';
 
 /** The last evacuation of a part is not deep enough. */
@@ -42,7 +44,9 @@ export const evacuationNotDeep = defineCheck({
     for (const { entry, level } of new Set(last.values())) {
       const isCited = typeof entry.slot.step.values['per'] === 'string';
       const most = (isCited ? shallowestSheet : finalLevel).quantity.high;
-      if (level <= most * 1.01 || level >= whole.plan.site.atmosphere) continue;
+      const { atmosphere } = whole.plan.site;
+      const written = roundedLimit(most, entry.slot.step.values['level'] as Amount | undefined, atmosphere, 'most');
+      if (level <= Math.max(most * 1.01, written * 1.001) || level >= atmosphere) continue;
       const here = `This is the last evacuation here, and ${vacuum(whole.plan, level)} is above`;
       whole.report(entry, {
         message: isCited

@@ -2,6 +2,7 @@ import type { Part } from '../../circuit/graph';
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import { eachStep, type Step } from '../../plan/step';
+import type { Amount } from '../../plan/term';
 import { exactly } from '../../quantity';
 import type { Flow } from '../../steps/events';
 import { vocabulary } from '../../vocabulary';
@@ -9,6 +10,7 @@ import type { Entry } from '../../walk/walk';
 import { defineCheck, type WayOut, type Whole } from '../define';
 import { type HouseRule, houseRules, isPartWord, type Need } from '../house-rules';
 import { lines, newFacts } from '../plant-facts';
+import { roundedLimit } from '../rounding';
 import { brought } from '../stock';
 import { gauge, shown, vacuum } from '../support';
 import { writeAt, written, writtenGauge } from '../ways-out';
@@ -233,31 +235,37 @@ function limits(whole: Whole, rule: HouseRule, entry: Entry, done: Done): void {
     [rule.most, false],
   ] as const) {
     if (!limit) continue;
+    // Of a decay test a level of so many micron is its rise.
+    const kind =
+      limit.kind === 'pressure' && done.level === null && done.rise !== null ? 'pressure-difference' : limit.kind;
     const is =
-      limit.kind === 'time'
+      kind === 'time'
         ? least
           ? done.time?.low
           : done.time?.high
-        : limit.kind === 'pressure-difference'
+        : kind === 'pressure-difference'
           ? done.rise
           : done.level;
-    const slot = limit.kind === 'time' ? 'time' : limit.kind === 'pressure-difference' ? 'rise' : 'level';
-    const name = limit.kind === 'time' ? 'time' : limit.kind === 'pressure-difference' ? 'rise' : 'pressure';
+    const slot = kind === 'time' ? 'time' : kind === 'pressure-difference' ? 'rise' : 'level';
+    const name = kind === 'time' ? 'time' : kind === 'pressure-difference' ? 'rise' : 'pressure';
     if (is === undefined || is === null) {
       broken(whole, rule, `this step states no ${name}`, entry);
       continue;
     }
-    if (least ? is >= limit.low * 0.999 : is <= limit.high * 1.001) continue;
+    const { atmosphere } = whole.plan.site;
+    const stated = step.values[slot] as Amount | undefined;
+    const bound = roundedLimit(least ? limit.low : limit.high, stated, atmosphere, least ? 'least' : 'most');
+    if (least ? is >= bound * 0.999 : is <= bound * 1.001) continue;
     const text =
-      limit.kind === 'pressure'
+      kind === 'pressure'
         ? is < whole.plan.site.atmosphere / 2
           ? vacuum(whole.plan, is)
           : gauge(whole.plan, is)
-        : shown(whole.plan, { kind: limit.kind, low: is, high: is });
+        : shown(whole.plan, { kind, low: is, high: is });
     const figure = least ? limit.low : limit.high;
     const asked =
-      limit.kind !== 'pressure'
-        ? written(whole.plan, exactly(limit.kind, figure))
+      kind !== 'pressure'
+        ? written(whole.plan, exactly(kind, figure))
         : figure < whole.plan.site.atmosphere / 2
           ? vacuum(whole.plan, figure)
           : writtenGauge(whole.plan, figure);

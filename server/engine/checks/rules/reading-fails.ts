@@ -8,6 +8,7 @@ import { gaugeResolution, temperatureUncertainty } from '../../reference/pressur
 import { correctedTestReading } from '../../takeoff/figures/corrected-test-reading';
 import { input } from '../../takeoff/given';
 import { defineCheck, type RecordSeen } from '../define';
+import { roundedLimit } from '../rounding';
 import { amount, gauge, shown, vacuum } from '../support';
 
 /** A reading of the record that fails the limit of its step. */
@@ -57,7 +58,9 @@ export const readingFails = defineCheck({
           if (step.word.word === 'evacuate' && level) vacuumLevel = level.quantity.high;
           // A gauge reads an inch of mercury at best.
           const slack = step.word.word === 'recover' ? 1700 : 0;
-          if (level && limit && level.quantity.high > limit.high * 1.005 + slack)
+          const read = level?.bound.values['value'] as Amount | undefined;
+          const most = limit && roundedLimit(limit.high, read, plan.site.atmosphere, 'most');
+          if (level && limit && level.quantity.high > Math.max(limit.high * 1.005 + slack, most! * 1.001))
             fails(seen, step, level, `the level was to be ${shown(plan, limit)} or lower`, plan);
           break;
         }
