@@ -2,6 +2,7 @@ import { textOf } from '../../../grammar/print';
 import type { Part } from '../circuit/graph';
 import { hasGap } from '../circuit/spaces';
 import type { Plant } from '../circuit/state';
+import type { Edit } from '../finding';
 import { child } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { BringItem, Plan } from '../plan/plan';
@@ -10,7 +11,7 @@ import type { Selector } from '../plan/selection';
 import type { Step } from '../plan/step';
 import { exactly, type Quantity, type ShowOptions } from '../quantity';
 import type { Entry } from '../walk/walk';
-import type { Here, WayOut } from './define';
+import type { Here, Mend, WayOut } from './define';
 import { figureOf, spotOf } from './stock';
 import { edits, shown } from './support';
 
@@ -88,24 +89,41 @@ export const moveBefore = (title: string, step: Step, earlier: Step): WayOut => 
   edits: (mend) => mend.move(step, 'before', earlier),
 });
 
+/** Whether a line hangs at nothing any more. */
+const isOff = (plant: Plant, line: number): boolean =>
+  plant.graph.parts[line]!.ends.every((end) => {
+    const { joint } = plant.graph.ends[end]!;
+    return joint < 0 || hasGap(plant, joint);
+  });
+
+/** A line is undone at both ends before a step: by the step of the plan that does it too late, else by a new one. */
+export function disconnectBefore(mend: Mend, line: number, step: Step): readonly Edit[] {
+  const { entries } = mend.view.walk;
+  const at = entries.findIndex((entry) => entry.slot.step === step);
+  const late = entries
+    .slice(at + 1)
+    .find(
+      ({ slot, before, after }) => slot.step.word.word === 'disconnect' && !isOff(before, line) && isOff(after, line),
+    );
+  // Once, before the rounds.
+  const spot = entries[at]?.slot.within.find((each) => each.word.word === 'repeat') ?? step;
+  const moved = late ? mend.move(late.slot.step, 'before', spot) : [];
+  if (moved.length > 0) return moved;
+  return edits(mend.insertBefore(spot, `disconnect ${mend.view.plan.graph.parts[line]!.name} at both ends`));
+}
+
 /** A line that is flushed comes off at both ends, before anything is sent through it while it hangs there. */
-export const takeOffFirst = (here: Here, line: number): WayOut => {
-  const { graph } = here.before;
-  const isOff = (plant: Plant): boolean =>
-    graph.parts[line]!.ends.every((end) => graph.ends[end]!.joint < 0 || hasGap(plant, graph.ends[end]!.joint));
-  return {
-    title: `Disconnect ${graph.parts[line]!.name} at both ends first`,
-    edits: (mend) => {
-      if (isOff(here.before)) return [];
-      const first = mend.view.walk.entries.find(
-        ({ before, events }) => !isOff(before) && events.some((event) => event.type === 'flows' && event.line === line),
-      );
-      return edits(
-        mend.insertBefore((first ?? here.entry).slot.step, `disconnect ${graph.parts[line]!.name} at both ends`),
-      );
-    },
-  };
-};
+export const takeOffFirst = (here: Here, line: number): WayOut => ({
+  title: `Disconnect ${here.before.graph.parts[line]!.name} at both ends first`,
+  edits: (mend) => {
+    if (isOff(here.before, line)) return [];
+    const first = mend.view.walk.entries.find(
+      ({ before, events }) =>
+        !isOff(before, line) && events.some((event) => event.type === 'flows' && event.line === line),
+    );
+    return disconnectBefore(mend, line, (first ?? here.entry).slot.step);
+  },
+});
 
 /** Whether a step puts a test, a pump or a charge on a part. */
 export const provesPart = (entry: Entry, part: number): boolean =>

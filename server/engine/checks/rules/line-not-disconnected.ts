@@ -3,7 +3,7 @@ import type { Step } from '../../plan/step';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { endName, isJoined } from '../plant';
-import { edits } from '../support';
+import { disconnectBefore } from '../ways-out';
 
 /** Solvent sent into a line that still hangs in the circuit at one end or both. */
 export const lineNotDisconnected = defineCheck({
@@ -55,12 +55,7 @@ export const lineNotDisconnected = defineCheck({
             title: `Disconnect ${part.name} at both ends before this step`,
             // A blow-out before the flush wants it open, too.
             edits: (mend) =>
-              edits(
-                mend.insertBefore(
-                  firstThrough(mend.view.walk.entries, flow.line) ?? here.step,
-                  `disconnect ${part.name} at both ends`,
-                ),
-              ),
+              disconnectBefore(mend, flow.line, firstThrough(mend.view.walk.entries, flow.line) ?? here.step),
           },
         ],
       });

@@ -2,7 +2,7 @@ import type { Entry } from '../../walk/walk';
 import { has } from '../course';
 import { defineCheck } from '../define';
 import { isCompressor } from '../plant';
-import { insertBefore } from '../ways-out';
+import { moveDown } from '../ways-out';
 
 /** The recovery machine draws on a circuit whose own compressor runs. */
 export const recoveredWhileRunning = defineCheck({
@@ -20,8 +20,7 @@ export const recoveredWhileRunning = defineCheck({
     base: 'split',
     instead: [
       ['lock-out power\n', ''],
-      ['  recover system', '  start system\n    recover system # <- here'],
-      ['prove-zero system\n', 'prove-zero system\n    lock-out power\n'],
+      ['  recover system to 0 inHg\n', '  start system\n    recover system to 0 inHg # <- here\n    lock-out power\n'],
     ],
   },
   right: { base: 'split' },
@@ -44,7 +43,14 @@ export const recoveredWhileRunning = defineCheck({
           slot: 'what',
           concerns: [runs],
           related: [{ cause: started.cause, message: 'it runs since here' }],
-          fixes: [insertBefore('Lock out before this step', entry.slot.step, 'lock-out power')],
+          fixes: [
+            moveDown(
+              'Recover when it is locked out',
+              entry,
+              'after',
+              ({ after }) => after.power === 'locked-out' || after.lockedOut.has(runs),
+            ),
+          ],
         });
       }
     }

@@ -22,7 +22,17 @@ export const disconnect = verb({
       done += ends.length;
       undo(act, index, ends, 'undone');
     }
-    if (done === 0) act.emit({ type: 'no-effect', why: 'the joints are undone already' });
+    if (done > 0) return;
+    // What was flushed or closed at its ends was apart for that: whoever takes it apart only now was to do it before.
+    const late = act.parts(values.what).some((index) => {
+      const { wet, finalPurge } = act.draft.part(index);
+      return wet || finalPurge || endsOf(act, index, values.ends).some((end) => act.draft.end(end).closure);
+    });
+    act.emit({
+      type: 'no-effect',
+      why: late ? 'the joints were undone before the ends were worked on' : 'the joints are undone already',
+      ...(late && { grave: true }),
+    });
   },
   say: (values, speech) => ({ sentence: `Disconnect ${speech.parts(values.what)} at ${values.ends ?? 'both ends'}` }),
 });
