@@ -28,6 +28,7 @@ import { solventBurns } from './rules/solvent-burns';
 import { solventDoesNotSuit } from './rules/solvent-does-not-suit';
 import { solventExpired } from './rules/solvent-expired';
 import { solventVapour } from './rules/solvent-vapour';
+import { standingPressureOverPlate } from './rules/standing-pressure-over-plate';
 import { toolNotBrought } from './rules/tool-not-brought';
 import { tubeNotRated } from './rules/tube-not-rated';
 import { tubeNotStated } from './rules/tube-not-stated';
@@ -39,6 +40,7 @@ import { wrongCurve } from './rules/wrong-curve';
 export const suitabilityChecks: readonly Check[] = [
   notMadeForRefrigerant,
   overDesignPressure,
+  standingPressureOverPlate,
   refrigerantNotAllowed,
   refrigerantFromStockOnly,
   warmingOverLimit,

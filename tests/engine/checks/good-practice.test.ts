@@ -17,7 +17,7 @@ function found(plan: string, ...instead: readonly (readonly [from: string, by: s
   let text = texts.get(name)!;
   for (const [from, by] of instead) {
     expect(text, `${plan} says "${from}"`).toContain(from);
-    text = text.replace(from, () => by);
+    text = text.replaceAll(from, () => by);
   }
   workspace.setFile(name, text);
   return workspace
@@ -58,5 +58,37 @@ describe('the cause of a burnout (common practice, handbook 4.5: find and fix it
   ] as const)('%s', (step, expected) => {
     const hold = 'hold "Cause found: relay and condenser fan renewed" by lead';
     expect(found('reach-in-burnout', [hold, step])).toEqual(expected);
+  });
+});
+
+// R-448A at 80 °F, bubble: 181 psig; R-22: 144 psig; R-404A: 176 psig (tables of saturation; ASHRAE 15 9.2.1 asks for 80 °F).
+describe('a blend over the plate of the low side', () => {
+  const cite = ' per "unit maker\'s retrofit sheet, page 2"';
+  const plate = (psig: number): readonly (readonly [string, string])[] => [
+    ['low 150 psig', `low ${psig} psig`],
+    ['rated 150 psig', `rated ${psig} psig`],
+    ['to 150 psig', `to ${psig} psig`],
+  ];
+  it.each([
+    ['the maker cited', [], []],
+    ['nobody cited', [[cite, '']], ['over-design-pressure']],
+    ['nobody cited, a little over', [[cite, ''], ...plate(170)], ['standing-pressure-over-plate']],
+    [
+      'nobody cited, the old gas as high',
+      [[cite, ''], ['R-448A', 'R-449A'], ['R-22 ->', 'R-448A ->'], ...plate(170)],
+      [],
+    ],
+    ['far over whatever is cited', plate(135), ['over-design-pressure']],
+    [
+      'the high side far over whatever is cited',
+      [
+        ['high 400 psig', 'high 250 psig'],
+        ['rated 400', 'rated 250'],
+        ['relief 400', 'relief 250'],
+      ],
+      ['over-design-pressure'],
+    ],
+  ] as const)('%s', (_what, instead, expected) => {
+    expect(found('old-plate-drop-in', ...instead)).toEqual(expected);
   });
 });

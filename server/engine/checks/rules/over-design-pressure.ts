@@ -1,14 +1,6 @@
 import { defineCheck } from '../define';
-import {
-  changesRefrigerant,
-  designSource,
-  keptEquipment,
-  saturationDesign,
-  sideOf,
-  statedDesign,
-  systemSpot,
-  unfit,
-} from '../plant-facts';
+import { citeMaker, overPlate } from '../over-plate';
+import { designSource, systemSpot } from '../plant-facts';
 import { gauge } from '../support';
 
 /** A refrigerant whose pressure at design temperature is above what the kept equipment may see. */
@@ -21,9 +13,10 @@ export const overDesignPressure = defineCheck({
   reads: 'figure',
   ground: 'published',
   meaning:
-    'At the design temperature of its side the new refrigerant stands higher than the rating of a kept part, or than the design pressure that the plan states.',
+    'At the design temperature of its side the new refrigerant stands higher than the rating of a kept part, or than the design pressure that the plan states. A maker who allows the refrigerant for the machine, cited at `refrigerant` with `per`, stands in place of that temperature up to a quarter over the plate; what is slightly over on the low side is told by `standing-pressure-over-plate`.',
   why: 'On a hot day the machine trips at best, or a coil or a vessel bursts.',
-  source: 'design temperatures of ASHRAE 15 section 9.2.1 (from memory); saturation from the property tables',
+  source:
+    'design temperatures of ASHRAE 15 section 9.2.1 (from memory); saturation from the property tables; a cited sheet up to 1.25 of the plate, at which it was tested (federal guide specification 15652A)',
   wrong: {
     base: 'rack',
     instead: [
@@ -34,19 +27,13 @@ export const overDesignPressure = defineCheck({
   right: { base: 'rack' },
   plan(whole) {
     const { plan } = whole;
-    if (unfit(plan) !== null || !changesRefrigerant(plan)) return;
-    const over = keptEquipment(plan).flatMap((part) => {
-      const side = sideOf(plan, part);
-      const needed = saturationDesign(plan, side);
-      const limit = part.properties.rated ?? statedDesign(plan, side) ?? plan.system.rated?.quantity.low ?? null;
-      return needed !== null && limit !== null && needed > limit * 1.005 ? [{ part, side, needed, limit }] : [];
-    });
-    const worst = over.sort((a, b) => b.needed - b.limit - (a.needed - a.limit))[0];
+    const over = overPlate(plan).filter(({ slight }) => !slight);
+    const [worst] = over;
     if (!worst) return;
     const [bound, span] = systemSpot(plan, 'refrigerant', 'after', 'before');
     whole.reportAt(bound, span, {
       message: (say) =>
-        `${plan.system.refrigerant.after} reaches ${gauge(plan, worst.needed)} on the ${worst.side} side at design temperature (${designSource}), and ${say.part(worst.part.index)} is good for ${gauge(plan, worst.limit)}: it cannot stay with this refrigerant.`,
+        `${plan.system.refrigerant.after} reaches ${gauge(plan, worst.needed)} on the ${worst.side} side at design temperature (${designSource}), and ${say.part(worst.part.index)} is good for ${gauge(plan, worst.limit)}: it cannot stay with this refrigerant; ${citeMaker(plan)}.`,
       related: over.map(({ part, limit }) => ({ part: part.index, message: `good for ${gauge(plan, limit)}` })),
     });
   },
