@@ -15,17 +15,24 @@ export const cap = verb({
   perform(values, act) {
     const parts = act.parts(values.what).map((index) => {
       const free = freeEnds(act, index);
-      return { index, ends: endsOf(act, index, values.ends).filter((end) => free.includes(end)) };
+      const asked = endsOf(act, index, values.ends);
+      return {
+        index,
+        ends: asked.filter((end) => free.includes(end)),
+        joined: values.ends ? asked.filter((end) => !free.includes(end) && act.draft.end(end).closure === null) : [],
+      };
     });
     // Where nothing at all is open, the ends that are meant are opened later and stay bare.
-    const grave = parts.length > 0 && parts.every(({ ends }) => ends.length === 0);
-    for (const { index, ends } of parts) {
+    const nothing = parts.length > 0 && parts.every(({ ends }) => ends.length === 0);
+    for (const { index, ends, joined } of parts) {
       if (ends.length === 0)
         act.emit({
           type: 'no-effect',
           why: `${act.draft.graph.parts[index]!.name} has no open end there`,
-          ...(grave && { grave }),
+          ...(nothing && { grave: true }),
         });
+      // Nothing comes on an end that is joined, but somebody meant it to.
+      else for (const end of joined) act.emit({ type: 'closes', part: index, end, closure: 'cap' });
       close(act, ends, 'cap', null);
     }
   },
