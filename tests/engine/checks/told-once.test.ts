@@ -1,0 +1,53 @@
+import { expect, it } from 'vitest';
+import { filesOf, workspaceOf } from '../../harness/plans';
+
+/** A mistake made in a sound plan by a few edits, and all that is said above information: one cause, one finding. */
+type Mistake = readonly [
+  what: string,
+  path: string,
+  edits: readonly (readonly [from: string, to: string])[],
+  found: readonly string[],
+];
+
+const folders = [filesOf('tests/fixtures/good'), filesOf('tests/fixtures/samples')];
+
+function found(path: string, edits: Mistake[2]): readonly string[] {
+  const files = folders.find((each) => path in each)!;
+  let text = files[path]!;
+  for (const [from, to] of edits) {
+    expect(text).toContain(from);
+    text = text.replace(from, to);
+  }
+  return workspaceOf({ ...files, [path]: text })
+    .snapshot()
+    .findings(path)
+    .filter((finding) => finding.severity !== 'information')
+    .map(({ name, at }) => `${name} at ${at.item.word?.text}`);
+}
+
+const conversion = 'medium-pressure-conversion.jobplan';
+
+// A drier's core is chosen for refrigerant and oil, and a conversion renews it (handbook 13.3).
+const driers: readonly Mistake[] = [
+  [
+    'an old drier that another refrigerant goes in on',
+    conversion,
+    [
+      ['filter-drier new', 'filter-drier kept'],
+      ['    cut-out filter-drier\n', ''],
+      ['    install filter-drier with nitrogen at 4 cfh\n', ''],
+    ],
+    ['drier-not-renewed at filter-drier'],
+  ],
+  [
+    'a new drier that no step fits is told as that alone',
+    conversion,
+    [
+      ['    cut-out filter-drier\n', ''],
+      ['    install filter-drier with nitrogen at 4 cfh\n', ''],
+    ],
+    ['part-not-as-stated at filter-drier'],
+  ],
+];
+
+it.each([...driers])('%s', (_, path, edits, expected) => expect(found(path, edits)).toEqual(expected));
