@@ -54,6 +54,10 @@ export function overPlate(plan: Plan): readonly OverPlate[] {
     .sort((a, b) => b.needed - b.limit - (a.needed - a.limit));
 }
 
-/** What both checks say to somebody who has the maker's word for it. */
-export const citeMaker = (plan: Plan): string =>
-  `where the maker allows ${plan.system.refrigerant.after} for this machine, cite the sheet where the plan names it: refrigerant … per "…"`;
+/** What both checks say to somebody who may have the maker's word for it; nothing where that does not help. */
+export function citeMaker({ system, site }: Plan, { needed, limit }: OverPlate): string {
+  const helps = needed - site.atmosphere <= (limit - site.atmosphere) * overshootMost.quantity.high;
+  return helps
+    ? `; where the maker allows ${system.refrigerant.after} for this machine, cite the sheet at the refrigerant: per "…"`
+    : '';
+}

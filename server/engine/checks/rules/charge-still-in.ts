@@ -1,7 +1,7 @@
 import { spacesOf } from '../../circuit/spaces';
 import { defineCheck } from '../define';
 import { aboveZero, heldBy } from '../plant';
-import { edits, gauge, underLaw } from '../support';
+import { edits, gauge, inOwn, underLaw } from '../support';
 
 /** Nitrogen or a vacuum pump put on a circuit whose refrigerant was never recovered. */
 export const chargeStillIn = defineCheck({
@@ -61,7 +61,13 @@ export const chargeStillIn = defineCheck({
                   {
                     title: 'Recover and prove zero before this step',
                     edits: (mend) =>
-                      edits(mend.insertBefore(here.step, 'recover system to 0 inHg', 'prove-zero system')),
+                      edits(
+                        mend.insertBefore(
+                          here.step,
+                          `recover system to ${inOwn(here.plan, '0 inHg', '0 kPa vacuum')}`,
+                          'prove-zero system',
+                        ),
+                      ),
                   },
                 ],
         });

@@ -33,7 +33,7 @@ export const overDesignPressure = defineCheck({
     const [bound, span] = systemSpot(plan, 'refrigerant', 'after', 'before');
     whole.reportAt(bound, span, {
       message: (say) =>
-        `${plan.system.refrigerant.after} reaches ${gauge(plan, worst.needed)} on the ${worst.side} side at design temperature (${designSource}), and ${say.part(worst.part.index)} is good for ${gauge(plan, worst.limit)}: it cannot stay with this refrigerant; ${citeMaker(plan)}.`,
+        `${plan.system.refrigerant.after} reaches ${gauge(plan, worst.needed)} on the ${worst.side} side at design temperature (${designSource}), and ${say.part(worst.part.index)} is good for ${gauge(plan, worst.limit)}: it cannot stay with this refrigerant${citeMaker(plan, worst)}.`,
       related: over.map(({ part, limit }) => ({ part: part.index, message: `good for ${gauge(plan, limit)}` })),
     });
   },

@@ -46,7 +46,7 @@ export const standingPressureOverPlate = defineCheck({
     const [bound, span] = systemSpot(plan, 'refrigerant', 'after', 'before');
     whole.reportAt(bound, span, {
       message: (say) =>
-        `At rest ${plan.system.refrigerant.after} reaches ${gauge(plan, worst.needed)} on the low side (${designSource}), and ${say.part(worst.part.index)} is good for ${gauge(plan, worst.limit)}: see that its relief valve is set for that and that it never stands so warm, or, ${citeMaker(plan)}; ${authority}.`,
+        `At rest ${plan.system.refrigerant.after} reaches ${gauge(plan, worst.needed)} on the low side (${designSource}), and ${say.part(worst.part.index)} is good for ${gauge(plan, worst.limit)}: see that its relief valve is set for that and that it never stands so warm${citeMaker(plan, worst)}; ${authority}.`,
       related: over.map(({ part, limit }) => ({ part: part.index, message: `good for ${gauge(plan, limit)}` })),
     });
   },
