@@ -27,6 +27,8 @@ export interface OverPlate {
  * over the plate of the low side is a matter of the relief and the weather, more is the wrong refrigerant.
  */
 const relieved = 1.1;
+/** Below this share of what the old refrigerant reached a figure slipped, and is no plate: common practice, no source. */
+const leastPlate = 0.75;
 
 /**
  * All parts over their plate, the worst first. A maker who allows the refrigerant for the machine, cited at `refrigerant`,
@@ -46,7 +48,8 @@ export function overPlate(plan: Plan): readonly OverPlate[] {
       if (needed === null || limit === null || needed <= limit * 1.005) return [];
       if (needed - atmosphere <= (limit - atmosphere) * borne) return [];
       // An older plate of the low side may never have gone by this temperature: then the old refrigerant is the measure.
-      const stood = side === 'low' ? (saturationDesign(plan, side, plan.system.refrigerant.before) ?? 0) : 0;
+      const old = side === 'low' ? (saturationDesign(plan, side, plan.system.refrigerant.before) ?? 0) : 0;
+      const stood = limit - atmosphere >= (old - atmosphere) * leastPlate ? old : 0;
       if (needed <= stood * 1.005) return [];
       const slight = side === 'low' && needed - atmosphere <= (Math.max(limit, stood) - atmosphere) * relieved;
       return [{ part, side, needed, limit, slight }];

@@ -78,6 +78,11 @@ describe('a blend over the plate of the low side', () => {
       [[cite, ''], ['R-448A', 'R-449A'], ['R-22 ->', 'R-448A ->'], ...plate(170)],
       [],
     ],
+    [
+      'nobody cited, a plate that the old gas never had',
+      [[cite, ''], ['R-448A', 'R-449A'], ['R-22 ->', 'R-448A ->'], ...plate(100)],
+      ['over-design-pressure'],
+    ],
     ['far over whatever is cited', plate(135), ['over-design-pressure']],
     [
       'the high side far over whatever is cited',
