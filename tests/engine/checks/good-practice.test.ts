@@ -81,7 +81,7 @@ describe('a blend over the plate of the low side', () => {
     [
       'nobody cited, a plate that the old gas never had',
       [[cite, ''], ['R-448A', 'R-449A'], ['R-22 ->', 'R-448A ->'], ...plate(100)],
-      ['over-design-pressure'],
+      ['over-design-pressure', 'design-pressure-unlikely'],
     ],
     ['far over whatever is cited', plate(135), ['over-design-pressure']],
     [
