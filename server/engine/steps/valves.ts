@@ -19,3 +19,9 @@ export const isWaterValve = (thing: string): boolean => (waterValves as readonly
 /** Ends of parts that carry a valve of the part's own. */
 export const ownValveEnds = (act: Act, parts: readonly number[]): readonly number[] =>
   parts.flatMap((index) => act.draft.graph.parts[index]!.ends.filter((end) => act.draft.graph.ends[end]!.valve));
+
+/** "txv-1 and txv-2 are". */
+export const nameList = (act: Act, parts: readonly number[]): string => {
+  const names = parts.map((index) => act.draft.graph.parts[index]!.name);
+  return `${names.slice(0, -1).join(', ')}${names.length > 1 ? ' and ' : ''}${names.at(-1)} ${names.length > 1 ? 'are' : 'is'}`;
+};

@@ -1,5 +1,5 @@
 import type { Part } from '../../circuit/graph';
-import type { PartState } from '../../circuit/state';
+import type { Cause, PartState } from '../../circuit/state';
 import type { Plan } from '../../plan/plan';
 import { defineCheck, type Whole } from '../define';
 import { isCompressor, isDrier } from '../plant';
@@ -85,6 +85,13 @@ function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartStat
           way: 'add the step, or state it removed',
           state: 'removed',
         };
+      if (renewed !== setBy && setBy && standsBefore(whole, part.index, setBy))
+        return {
+          is: `is stated ${part.standing}, and nothing takes it off before `,
+          by: true,
+          way: 'take it off first, or state it new',
+          state: 'new',
+        };
       return renewed !== null && renewed === setBy
         ? {
             is: `is stated ${part.standing} and changed for a new one by `,
@@ -95,6 +102,10 @@ function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartStat
         : null;
   }
 }
+
+/** Whether the part still stands where it stood when a step sets it in place: what the step brings is another one. */
+const standsBefore = (whole: Whole, part: number, by: Cause): boolean =>
+  whole.entries.some((entry) => entry.cause === by && entry.before.parts[part]!.mounted === 'old');
 
 /** A piercing valve is added for the job and taken off again; what never stood there was forgotten. */
 const never = (whole: Whole, part: number): boolean =>

@@ -1,7 +1,7 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
 import { mark } from '../acts';
-import { isWaterValve, oldUnitStands, ownValveEnds, unitValveEnds, waterValves } from '../valves';
+import { isWaterValve, nameList, oldUnitStands, ownValveEnds, unitValveEnds, waterValves } from '../valves';
 import { verb } from '../verb';
 
 /** Shuts valves; what stands between two shut ones is a section of its own from then on. */
@@ -15,6 +15,7 @@ export const closeValves = verb({
   example: 'close valve-bs, valve-bd',
   perform(values, act) {
     let done = 0;
+    const off: number[] = [];
     for (const target of act.targets(values.what)) {
       if (target.thing !== null && isWaterValve(target.thing)) {
         done++;
@@ -32,6 +33,7 @@ export const closeValves = verb({
       }
       for (const index of target.parts) {
         const part = act.draft.graph.parts[index]!;
+        if (target.selector.noun === 'valves' && act.draft.part(index).mounted === 'none') off.push(index);
         const own = target.selector.noun === 'valves' || !part.kind.shuts ? ownValveEnds(act, [index]) : [];
         for (const end of own) {
           if (act.draft.end(end).valve === 'open') done++;
@@ -43,7 +45,14 @@ export const closeValves = verb({
         }
       }
     }
-    if (done === 0) act.emit({ type: 'no-effect', why: 'what it closes stands shut already' });
+    if (off.length > 0)
+      act.emit({
+        type: 'no-effect',
+        why: `${nameList(act, off)} not in place yet, and nothing is shut there`,
+        grave: true,
+        parts: off,
+      });
+    else if (done === 0) act.emit({ type: 'no-effect', why: 'what it closes stands shut already' });
   },
   say: (values, speech) => ({ sentence: `Close ${speech.parts(values.what)}` }),
 });

@@ -3,18 +3,12 @@ import type { Power } from '../../circuit/state';
 import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
-import { isWaterValve, ownValveEnds, unitValveEnds, waterValves } from '../valves';
-import { type Act, verb } from '../verb';
+import { isWaterValve, nameList, ownValveEnds, unitValveEnds, waterValves } from '../valves';
+import { verb } from '../verb';
 
 /** A motor or a coil opens nothing while the power is locked out; a regulator shuts with the machine unless its stem holds it. */
 const needsHolding = (shuts: Shutting | undefined, power: Power): boolean =>
   shuts === 'control' || (power === 'locked-out' && (shuts === 'driven' || shuts === 'power'));
-
-/** "txv-1 and txv-2 are". */
-const nameList = (act: Act, parts: readonly number[]): string => {
-  const names = parts.map((index) => act.draft.graph.parts[index]!.name);
-  return `${names.slice(0, -1).join(', ')}${names.length > 1 ? ' and ' : ''}${names.at(-1)} ${names.length > 1 ? 'are' : 'is'}`;
-};
 
 /** Opens valves: of the circuit, of a part, of a new unit (which lets its charge in). */
 export const open = verb({
