@@ -22,7 +22,7 @@ function found(path: string, edits: Mistake[2]): readonly string[] {
     .snapshot()
     .findings(path)
     .filter((finding) => finding.severity !== 'information')
-    .map(({ name, at }) => `${name} at ${at.item.word?.text}`);
+    .map(({ name, at }) => `${name} at ${'word' in at.item ? at.item.word?.text : ''}`);
 }
 
 const conversion = 'medium-pressure-conversion.jobplan';
@@ -47,6 +47,28 @@ const driers: readonly Mistake[] = [
       ['    install filter-drier with nitrogen at 4 cfh\n', ''],
     ],
     ['part-not-as-stated at filter-drier'],
+  ],
+  // The new drier goes in last (handbook 13.1).
+  [
+    'a new drier behind which a line is cut',
+    'liquid-line-leak.jobplan',
+    [
+      ['    install filter-drier with nitrogen at 3 cfh\n', ''],
+      ['    disconnect liquid', '    install filter-drier with nitrogen at 3 cfh\n    disconnect liquid'],
+    ],
+    ['drier-open-long at install'],
+  ],
+  [
+    'two new driers behind which the lines are brazed in',
+    'rack-conversion.jobplan',
+    [
+      ['      driers: install suction-drier, liquid-drier with nitrogen at 8 cfh\n', ''],
+      [
+        '      place comp-b, accumulator\n',
+        '      place comp-b, accumulator\n      install suction-drier, liquid-drier with nitrogen at 8 cfh\n',
+      ],
+    ],
+    ['drier-open-long at install'],
   ],
 ];
 

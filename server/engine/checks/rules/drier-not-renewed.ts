@@ -1,8 +1,9 @@
 import type { Graph, Part } from '../../circuit/graph';
+import type { Plant } from '../../circuit/state';
 import type { Selector } from '../../plan/selection';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type WayOut, type Whole } from '../define';
-import { isDrier, touched } from '../plant';
+import { heldBy, isDrier, spaceAt, touched } from '../plant';
 import { edits } from '../support';
 import { provesPart, writeStanding } from '../ways-out';
 
@@ -130,7 +131,7 @@ function renew(whole: Whole, drier: Part): readonly WayOut[] {
 
 /** One that nobody touches is stated new, and fitted before the first test: the old one comes off in the same step. */
 function fitNew(whole: Whole, drier: Part): readonly WayOut[] {
-  const proves = whole.entries.find((entry) => provesPart(entry, drier.index));
+  const proves = whole.entries.find((entry) => provesPart(entry, drier.index) && mayBeCut(entry.before, drier.index));
   if (!proves) return [];
   const brazed = (drier.properties.joint ?? 'brazed') === 'brazed';
   const gas = brazed ? ' with nitrogen at 5 cfh' : '';
@@ -145,4 +146,11 @@ function fitNew(whole: Whole, drier: Part): readonly WayOut[] {
       },
     },
   ];
+}
+
+/** Whether a part can be cut out as the plant stands: locked out, and open already or proved at zero. */
+function mayBeCut(plant: Plant, part: number): boolean {
+  const space = spaceAt(plant, part);
+  if (plant.power !== 'locked-out' || !space || heldBy(plant, space).gas === 'vacuum') return false;
+  return space.openings.length > 0 || plant.parts[part]!.opened !== null || plant.parts[part]!.provedZero !== null;
 }
