@@ -18,6 +18,7 @@ import { closedOnMadeJoint } from './rules/closed-on-made-joint';
 import { closureLeftIn } from './rules/closure-left-in';
 import { compressorWithoutRefrigerant } from './rules/compressor-without-refrigerant';
 import { conversionNotCarriedThrough } from './rules/conversion-not-carried-through';
+import { coreNotForAcid } from './rules/core-not-for-acid';
 import { coresLeftOut } from './rules/cores-left-out';
 import { decayLimitMissing } from './rules/decay-limit-missing';
 import { decayTestMissing } from './rules/decay-test-missing';
@@ -129,6 +130,7 @@ export const orderChecks: readonly Check[] = [
   suctionDrierMissing,
   suctionDrierLeftIn,
   accumulatorKept,
+  coreNotForAcid,
   coresLeftOut,
   notPutBack,
   valveLeftShut,

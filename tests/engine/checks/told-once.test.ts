@@ -72,4 +72,26 @@ const driers: readonly Mistake[] = [
   ],
 ];
 
-it.each([...driers])('%s', (_, path, edits, expected) => expect(found(path, edits)).toEqual(expected));
+const statements: readonly Mistake[] = [
+  [
+    'a kept valve that is taken off and set again, with nothing done to it',
+    'one-case-rack-runs-on.jobplan',
+    [['four-valve: expansion-valve new', 'four-valve: expansion-valve kept']],
+    ['part-not-as-stated at expansion-valve'],
+  ],
+  [
+    'a kept sight glass that is cut out and set again',
+    'mineral-oil-stays.jobplan',
+    [['sight-glass new', 'sight-glass kept']],
+    ['part-not-as-stated at sight-glass'],
+  ],
+  ['one that is stated reused', 'mineral-oil-stays.jobplan', [['sight-glass new', 'sight-glass reused']], []],
+  [
+    'a core for moisture after a burnout',
+    'reach-in-burnout.jobplan',
+    [['      core acid', '      core moisture']],
+    ['core-not-for-acid at core'],
+  ],
+];
+
+it.each([...driers, ...statements])('%s', (_, path, edits, expected) => expect(found(path, edits)).toEqual(expected));

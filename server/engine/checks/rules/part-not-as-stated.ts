@@ -1,5 +1,6 @@
 import type { Part } from '../../circuit/graph';
 import type { Cause, PartState } from '../../circuit/state';
+import type { Severity } from '../../finding';
 import type { Plan } from '../../plan/plan';
 import { defineCheck, type Whole } from '../define';
 import { isCompressor, isDrier } from '../plant';
@@ -15,7 +16,7 @@ export const partNotAsStated = defineCheck({
   ground: 'practice',
   yieldsTo: ['joint-left-open', 'compressor-without-refrigerant', 'refrigerant-vented'],
   meaning:
-    'The circuit states a part as new, added, removed or kept, and when the plan ends it is not so: the old one still stands there, the new one was never set in place, what is gone for good is set again, or what stays was changed for new or never put back. A circuit that stays as it is has no new parts.',
+    'The circuit states a part as new, added, removed or kept, and when the plan ends it is not so: the old one still stands there, the new one was never set in place, what is gone for good is set again, or what stays was changed for new, never put back, or taken off and put back as it was. A circuit that stays as it is has no new parts.',
   why: 'The crew brings the part home again, or has none with it; the old one goes on running in a machine that was counted on without it.',
   source: 'common practice',
   wrong: {
@@ -31,12 +32,13 @@ export const partNotAsStated = defineCheck({
     if (!last) return;
     for (const part of whole.plan.graph.parts) {
       const state = last.after.parts[part.index]!;
-      const fault = faultOf(whole, part, state);
+      const fault = faultOf(whole, part, state) ?? putBack(whole, part, state);
       if (!fault) continue;
       const { setBy } = state;
       whole.reportPart(part.index, {
         message: (say) => `${part.name} ${fault.is}${fault.by && setBy ? say.step(setBy) : ''}: ${fault.way}.`,
         concerns: [part.index],
+        ...(fault.severity && { severity: fault.severity }),
         fixes: fault.state && mayBe(whole.plan, part, fault.state) ? writeStanding(whole.plan, part, fault.state) : [],
         related: fault.by && setBy ? [{ cause: setBy, message: 'it is set here' }] : [],
       });
@@ -51,6 +53,7 @@ interface Fault {
   readonly state?: Part['standing'];
   /** Whether the sentence goes on with the step that set the part. */
   readonly by?: true;
+  readonly severity?: Severity;
 }
 
 function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartState): Fault | null {
@@ -106,6 +109,24 @@ function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartStat
 /** Whether the part still stands where it stood when a step sets it in place: what the step brings is another one. */
 const standsBefore = (whole: Whole, part: number, by: Cause): boolean =>
   whole.entries.some((entry) => entry.cause === by && entry.before.parts[part]!.mounted === 'old');
+
+/**
+ * A kept part that is taken off and put back as it was: where nothing was flushed or cleaned meanwhile, a new one was most
+ * likely meant. What goes to the bench is stated reused.
+ */
+function putBack({ plan, entries }: Whole, part: Part, { mounted, renewed, setBy }: PartState): Fault | null {
+  if (part.standing !== 'kept' || mounted !== 'new' || renewed !== null || !mayBe(plan, part, 'kept')) return null;
+  const off = entries.findIndex((entry) => entry.after.parts[part.index]!.mounted === 'none');
+  const set = entries.findIndex((entry) => entry.cause === setBy);
+  const between = off < 0 || set < off ? [] : entries.slice(off, set + 1);
+  const treated = between.some((entry) =>
+    entry.events.some((event) => event.type === 'flows' || (event.type === 'cleans' && event.parts.length > 0)),
+  );
+  const is = 'is stated kept, and taken off and put back as it was by ';
+  return treated
+    ? { is, by: true, way: 'state it reused', state: 'reused', severity: 'information' }
+    : { is, by: true, way: 'state it new, if a new one goes in, or reused', state: 'new' };
+}
 
 /** A piercing valve is added for the job and taken off again; what never stood there was forgotten. */
 const never = (whole: Whole, part: number): boolean =>
