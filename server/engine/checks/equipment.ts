@@ -6,6 +6,12 @@ import type { EquipmentKind } from '../reference/equipment-kinds';
 export const statedEquipment = (plan: Plan): EquipmentKind | null =>
   (child(plan.system.bound?.block ?? [], 'equipment')?.values['kind'] as EquipmentKind | undefined) ?? null;
 
+/** The air conditioning of a motor vehicle: open compressor, hoses, weighed in, and a law of its own. */
+export const isVehicle = (plan: Plan): boolean => statedEquipment(plan) === 'vehicle';
+
+/** A machine on wheels: an engine drives its compressor, and no heater stands in its sump while it is parked. */
+export const isMobile = (plan: Plan): boolean => isVehicle(plan) || statedEquipment(plan) === 'transport';
+
 /** Refrigeration works below freezing, or has parts that comfort cooling has not. */
 const ofRefrigeration: ReadonlySet<string> = new Set(['solenoid', 'evaporator-pressure-regulator', 'receiver']);
 

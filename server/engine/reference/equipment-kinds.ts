@@ -1,4 +1,4 @@
-/** Kinds of equipment that rules tell apart. */
+/** Kinds of equipment that rules tell apart: `transport` cools goods on the road, `vehicle` the people in a motor vehicle. */
 export const equipmentKinds = [
   'air-conditioning',
   'vrf',
@@ -8,6 +8,7 @@ export const equipmentKinds = [
   'supermarket',
   'cold-storage',
   'transport',
+  'vehicle',
   'industrial',
 ] as const;
 export type EquipmentKind = (typeof equipmentKinds)[number];

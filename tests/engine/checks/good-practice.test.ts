@@ -97,3 +97,29 @@ describe('a blend over the plate of the low side', () => {
     expect(found('old-plate-drop-in', ...instead)).toEqual(expected);
   });
 });
+
+describe('machines on wheels (handbook 13.6: section 609, 29 inHg for 15 to 30 min; an engine drives the compressor)', () => {
+  const hold = '    decay-test system for 10 min, rise at most 1 inHg\n';
+  it.each([
+    ['a vehicle', [], []],
+    ['recovered to the atmosphere by share', [['recover system to 4 inHg', 'recover system to 0 inHg']], []],
+    ['a vacuum that falls short', [['recover system to 4 inHg', 'recover system to 2 inHg']], ['recovery-too-shallow']],
+    ['a certificate for stationary plant', [['section-609', 'universal']], ['certificate-does-not-cover']],
+    ['a vacuum that no manual asks', [['to 29 inHg', 'to 20 inHg']], ['evacuation-not-deep']],
+    ['nothing proves it tight', [[hold, '']], ['not-pressure-tested', 'decay-test-missing']],
+    [
+      'the same machine in a building',
+      [['    equipment vehicle\n', '']],
+      ['certificate-does-not-cover', 'recovery-too-shallow', 'not-pressure-tested', 'evacuation-not-deep'],
+    ],
+  ] as const)('%s', (_what, instead, expected) => {
+    expect([...new Set(found('car-seized-compressor', ...instead))].sort()).toEqual([...expected].sort());
+  });
+
+  it('a unit of a trailer has no heater that anybody could switch on', () => {
+    const accepted = /start system in cooling \{[^}]*\}/.exec(texts.get('trailer-unit-converted.jobplan')!)![0];
+    const bare = [accepted, 'start system in cooling'] as const;
+    expect(found('trailer-unit-converted', bare)).toEqual(['heater-too-short']);
+    expect(found('trailer-unit-converted', bare, ['built 2015', 'built 2015\n    equipment transport'])).toEqual([]);
+  });
+});

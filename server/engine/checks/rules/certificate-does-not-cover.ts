@@ -6,8 +6,10 @@ import { bubblePressure, refrigerantNamed } from '../../properties';
 import { europeanCertificateSource, europeanCertificates } from '../../reference/jurisdictions';
 import { type PressureClass, pressureClass } from '../../reference/recovery-levels';
 import { fahrenheit } from '../../reference/table-units';
+import { vehicleCertificate } from '../../reference/vehicles';
 import { ventingExempt } from '../../reference/venting-exempt';
 import { defineCheck } from '../define';
+import { isVehicle, statedEquipment } from '../equipment';
 import { chargeInAll } from '../plant-facts';
 import { amount, authority } from '../support';
 
@@ -32,10 +34,10 @@ export const certificateDoesNotCover = defineCheck({
   reads: 'figure',
   ground: 'law',
   meaning:
-    'The plan states its crew, and nobody in it holds a certificate for this machine: by pressure class and kind of appliance under the law of the US, by charge under that of the EU.',
+    'The plan states its crew, and nobody in it holds a certificate for this machine: by pressure class and kind of appliance under the law of the US, by charge under that of the EU. The air conditioning of a motor vehicle asks for the certificate of its own rule.',
   why: 'Opening, recovering or charging by somebody without it is against the law, however well it is done.',
   source:
-    '40 CFR 82.161 (technician certification, handbook 2.1); pressure classes of 82.152; (EU) 2024/2215, certificates A1 and A2, and before it (EU) 2015/2067 article 3, categories I and II',
+    '40 CFR 82.161 (technician certification, handbook 2.1); pressure classes of 82.152; vehicles: 82.34 (from memory); (EU) 2024/2215, certificates A1 and A2, and before it (EU) 2015/2067 article 3, categories I and II',
   wrong: { base: 'split', plan: 'crew {\n  lead certified type-III # <- here\n}' },
   right: { base: 'split', plan: 'crew {\n  lead certified type-II\n  helper\n}' },
   plan(whole) {
@@ -55,8 +57,9 @@ export const certificateDoesNotCover = defineCheck({
     const at = holder ?? crew;
     if (!at) return;
     const held = plan.crew.flatMap(({ certificates }) => certificates);
+    const forVehicles = held.includes(vehicleCertificate.name) && statedEquipment(plan) === null;
     whole.reportAt(at, holder?.spans['certificates'] ?? wordSpan(at), {
-      message: `${name} in ${asked.machine} asks for a certificate ${asked.named} (${asked.source}${lawTaken(plan)}), and the crew holds ${held.length > 0 ? held.join(', ') : 'none'}; ${authority}.`,
+      message: `${name} in ${asked.machine} asks for a certificate ${asked.named} (${asked.source}${lawTaken(plan)}), and the crew holds ${held.length > 0 ? held.join(', ') : 'none'}${forVehicles ? '; for the air conditioning of a motor vehicle state it: equipment vehicle' : ''}; ${authority}.`,
       related: [{ cause: handles.cause, message: 'refrigerant is handled here' }],
     });
   },
@@ -70,9 +73,18 @@ interface Asked {
   covers(certificate: string): boolean;
 }
 
+/** Section 608 and its types end at the motor vehicle. */
+const vehicle: Asked = {
+  machine: 'a vehicle',
+  named: vehicleCertificate.name,
+  source: vehicleCertificate.source,
+  covers: (certificate) => certificate === vehicleCertificate.name,
+};
+
 /** What the law of the site asks for this machine; null where it is none that is known. */
 function askedBy(plan: Plan, group: PressureClass): Asked | null {
   const small = plan.system.smallAppliance !== null;
+  if (isVehicle(plan)) return lawOf(plan) === 'US' ? vehicle : null;
   switch (lawOf(plan)) {
     case 'US':
       return {

@@ -2,6 +2,7 @@ import type { Amount } from '../../plan/term';
 import { finalLevel, shallowestSheet } from '../../reference/evacuation';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
+import { isVehicle } from '../equipment';
 import { standsNow } from '../plant';
 import { roundedLimit } from '../rounding';
 import { edits, inOwn, vacuum } from '../support';
@@ -15,7 +16,7 @@ export const evacuationNotDeep = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'No later step pumps these parts lower than this one, and its target is above 500 micron. Rough pulls before it are not meant, nor a target that cites a sheet, unless it lies above what any sheet asks.',
+    'No later step pumps these parts lower than this one, and its target is above 500 micron. Rough pulls before it are not meant, nor a target that cites a sheet, unless it lies above what any sheet asks; that is the measure of a vehicle, too.',
   why: 'Above that level water still stands in the oil; with POE it becomes acid.',
   source: `${finalLevel.source}; whatever is cited: ${shallowestSheet.source}`,
   wrong: {
@@ -43,7 +44,8 @@ export const evacuationNotDeep = defineCheck({
               if (end && standsNow(end, part)) last.set(part, { entry, level: event.level });
     for (const { entry, level } of new Set(last.values())) {
       const isCited = typeof entry.slot.step.values['per'] === 'string';
-      const most = (isCited ? shallowestSheet : finalLevel).quantity.high;
+      const isWheeled = isVehicle(whole.plan);
+      const most = (isCited || isWheeled ? shallowestSheet : finalLevel).quantity.high;
       const { atmosphere } = whole.plan.site;
       const written = roundedLimit(most, entry.slot.step.values['level'] as Amount | undefined, atmosphere, 'most');
       if (level <= Math.max(most * 1.01, written * 1.001) || level >= atmosphere) continue;
@@ -51,7 +53,9 @@ export const evacuationNotDeep = defineCheck({
       whole.report(entry, {
         message: isCited
           ? `${here} ${vacuum(whole.plan, most)}, more than any sheet lets stand (${shallowestSheet.source}): read the figure and its unit in the sheet again.`
-          : `${here} the usual ${vacuum(whole.plan, most)} (common practice; no authority): go lower, or cite the sheet that asks for no more.`,
+          : isWheeled
+            ? `${here} ${vacuum(whole.plan, most)}, the shallowest that is usual for a vehicle (${shallowestSheet.source}): go lower, or read the figure and its unit again.`
+            : `${here} the usual ${vacuum(whole.plan, most)} (common practice; no authority): go lower, or cite the sheet that asks for no more.`,
         slot: 'level',
         root: entry.slot.step,
         fixes: [

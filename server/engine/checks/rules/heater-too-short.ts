@@ -1,6 +1,7 @@
 import type { Entry } from '../../walk/walk';
 import { firstStart, timeOf, visitOf } from '../course';
 import { defineCheck, type Whole } from '../define';
+import { isMobile } from '../equipment';
 import { readyCompressors } from '../plant';
 import { amount, edits } from '../support';
 
@@ -19,7 +20,7 @@ export const heaterTooShort = defineCheck({
   ground: 'practice',
   yieldsTo: ['refrigerant-not-stated'],
   meaning:
-    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start, or before a lock-out that ends them.',
+    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start, or before a lock-out that ends them. A machine on wheels (`equipment transport` or `vehicle`) has no heater unless the plan gives it hours.',
   why: 'Liquid in the cold oil boils at the start, foams the oil out and breaks bearings and valves.',
   source: 'at least 12 to 24 h before the start: common practice (handbook 13.1)',
   wrong: {
@@ -52,7 +53,9 @@ export const heaterTooShort = defineCheck({
     whole.entries.slice(0, at).forEach((each, k) => {
       if (each.after.power === 'locked-out') off = k;
     });
-    const compressor = readyCompressors(entry.before).find((part) => (part.properties.oil?.volume ?? 0) >= heatedSump);
+    const compressor = isMobile(whole.plan)
+      ? undefined
+      : readyCompressors(entry.before).find((part) => (part.properties.oil?.volume ?? 0) >= heatedSump);
     const under = whole.entries.slice(off + 1, at);
     const powers = under.filter((each) => each.slot.step.word.word === 'energise');
     // Whoever gives the controls power for a stated time before a start warms a sump, however small it is.

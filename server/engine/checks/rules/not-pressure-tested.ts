@@ -4,6 +4,7 @@ import { firstStage } from '../../reference/pressure-test';
 import { standardAtmosphere } from '../../reference/table-units';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
+import { isVehicle } from '../equipment';
 import { isCasing, onlyDriers } from '../plant';
 import { saturationDesign, sideOf, statedDesign } from '../plant-facts';
 import { edits, gauge, inOwn } from '../support';
@@ -19,9 +20,10 @@ export const notPressureTested = defineCheck({
   ground: 'published',
   yieldsTo: ['joint-left-open', 'pressure-above-rating', 'torch-hazard', 'test-below-design'],
   meaning:
-    'A part that was opened is evacuated, or refrigerant is let into it, and no pressure test has covered it since: none was made, it was made before anything was opened, it did not reach this section, it stopped at the first, soaped stage, or a later step opened the part again.',
+    'A part that was opened is evacuated, or refrigerant is let into it, and no pressure test has covered it since: none was made, it was made before anything was opened, it did not reach this section, it stopped at the first, soaped stage, or a later step opened the part again. In a vehicle a decay test serves as well.',
   why: 'A pump on a leak draws in air and water for hours and the decay test then only says that something leaks; the charge goes the same way.',
-  source: 'ASHRAE 15 field test, federal guide specification 15652A (handbook 7.1, 13.1)',
+  source:
+    'ASHRAE 15 field test, federal guide specification 15652A (handbook 7.1, 13.1); vehicles: manual of a public service, a vacuum that holds (handbook 8.1, S:72)',
   wrong: {
     base: 'split',
     instead: [
@@ -33,15 +35,18 @@ export const notPressureTested = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     const told = new Set<Cause | null>();
+    const onWheels = isVehicle(whole.plan);
     for (const entry of whole.entries) {
       const aimed = entry.events.flatMap((event) =>
-        event.type === 'evacuates' || (event.type === 'charges' && event.purpose === 'charge')
+        (event.type === 'evacuates' && !onWheels) || (event.type === 'charges' && event.purpose === 'charge')
           ? event.spaces.filter((space) => space.openings.length === 0 && !onlyDriers(entry.before, space))
           : [],
       );
       for (const space of aimed) {
         const bare = space.parts.filter((part) => {
           const state = entry.before.parts[part]!;
+          // The manuals of vehicles prove with the vacuum that holds.
+          if (onWheels && state.decayTested !== null) return false;
           return state.opened !== null && !state.ownCharge && !proved(whole, entry.before, part);
         });
         const [first] = bare;

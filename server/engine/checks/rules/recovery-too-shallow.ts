@@ -4,10 +4,12 @@ import { exactly, type Quantity } from '../../quantity';
 import { recoveryByLaw } from '../../reference/jurisdictions';
 import { recoveryLevelSource, smallAppliance, unreachableLevelSource } from '../../reference/recovery-levels';
 import { inchOfMercury } from '../../reference/table-units';
+import { vehicleRecovery } from '../../reference/vehicles';
 import { recoveryLevel } from '../../takeoff/figures/recovery-level';
 import { input, named } from '../../takeoff/given';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type Whole } from '../define';
+import { isVehicle } from '../equipment';
 import { isCompressor } from '../plant';
 import { authority, edits, gauge, inOwn, shown } from '../support';
 
@@ -20,14 +22,14 @@ export const recoveryTooShallow = defineCheck({
   reads: 'figure',
   ground: 'law',
   meaning:
-    'The level stated for this recovery is above the one that the law of the site asks (`law` of the site; the table of the US where it states none): by the pressure class of the refrigerant, the charge and the age of the recovery machine. A small appliance under the law of the US is emptied by share of its charge, or to 4 inHg: a vacuum that is stated and falls short of that is no level of the rule. For a repair that takes neither compressor nor coil off, atmospheric pressure is enough.',
+    'The level stated for this recovery is above the one that the law of the site asks (`law` of the site; the table of the US where it states none): by the pressure class of the refrigerant, the charge and the age of the recovery machine. A small appliance and a vehicle under the law of the US are emptied by share of the charge, or to 4 inHg: a vacuum that is stated and falls short of that is no level of the rule. For a repair that takes neither compressor nor coil off, atmospheric pressure is enough.',
   why: 'What is left is let into the air when the circuit is opened: against the law, and more than a trace with a large or a medium-pressure charge.',
   source: `${recoveryLevelSource}, where the site states no other law; ${recoveryByLaw.EU.source}; ${unreachableLevelSource} (handbook 2.1); ${authority}`,
   wrong: { base: 'split', instead: [['recover system to 0 inHg', 'recover system to 20 psig # <- here']] },
   right: { base: 'split' },
   plan(whole) {
-    if (whole.plan.system.smallAppliance !== null) {
-      if (lawOf(whole.plan) === 'US') vacuumOfSmallAppliance(whole);
+    if (isVehicle(whole.plan) || whole.plan.system.smallAppliance !== null) {
+      if (lawOf(whole.plan) === 'US') vacuumStated(whole);
       return;
     }
     whole.entries.forEach((entry, at) => {
@@ -66,9 +68,12 @@ export const recoveryTooShallow = defineCheck({
   },
 });
 
-/** Of a small appliance a share is taken out, or a vacuum drawn; one that is stated must be the rule's. */
-function vacuumOfSmallAppliance(whole: Whole): void {
+/** Of a small appliance or a vehicle a share is taken out, or a vacuum drawn; one that is stated must be the rule's. */
+function vacuumStated(whole: Whole): void {
   const { atmosphere } = whole.plan.site;
+  const [what, source] = isVehicle(whole.plan)
+    ? ['vehicle', vehicleRecovery.source]
+    : ['small appliance', smallAppliance.source];
   const asked = atmosphere - smallAppliance.vacuumInHg * inchOfMercury;
   whole.entries.forEach((entry, at) => {
     for (const event of entry.events) {
@@ -79,7 +84,7 @@ function vacuumOfSmallAppliance(whole: Whole): void {
       if (event.level > atmosphere * 0.99 || event.level <= asked + inchOfMercury / 2) continue;
       if (reachedLater(whole.entries, at, parts, asked)) continue;
       whole.report(entry, {
-        message: `${inches(whole.plan, event.level)} of vacuum empties no small appliance by the rule: it asks ${inches(whole.plan, asked)} (${smallAppliance.source}); ${authority}.`,
+        message: `${inches(whole.plan, event.level)} of vacuum empties no ${what} by the rule: it asks ${inches(whole.plan, asked)} (${source}); ${authority}.`,
         slot: 'level',
         concerns: parts,
         fixes: [
