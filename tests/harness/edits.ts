@@ -1,9 +1,12 @@
+import { blockEdits } from './crew-edits';
+import { crewHeadEdits } from './crew-head-edits';
+import { crewWordEdits } from './crew-word-edits';
 import { headEdits } from './head-edits';
-import type { LineEdit } from './scene';
+import type { EditSet, LineEdit } from './scene';
 import { clauseEdits, type Made, orderEdits, stepsOf } from './step-edits';
 
 /** Every edit that the operators make of a file that a plan stands in or follows, always in the same order. */
-export function* editsOf(plan: string, file: string, source: string): Generator<LineEdit> {
+export function* editsOf(plan: string, file: string, source: string, set: EditSet = 'first'): Generator<LineEdit> {
   const lines = source.split('\n');
   const steps = stepsOf(lines);
   const of = (made: Made): LineEdit => ({
@@ -16,15 +19,20 @@ export function* editsOf(plan: string, file: string, source: string): Generator<
     at: made.at,
     steps,
     past: made.past ?? [],
+    group: made.group ?? null,
+    set,
     was: made.was,
     now: made.now,
     source,
     figure: made.figure ?? null,
   });
-  const every = [
-    ...orderEdits(lines, steps),
-    ...clauseEdits(lines, steps),
-    ...(plan === file ? headEdits(lines, steps) : []),
-  ];
+  const every =
+    set === 'new'
+      ? [
+          ...blockEdits(lines, steps),
+          ...crewWordEdits(lines, steps),
+          ...(plan === file ? crewHeadEdits(lines, steps) : []),
+        ]
+      : [...orderEdits(lines, steps), ...clauseEdits(lines, steps), ...(plan === file ? headEdits(lines, steps) : [])];
   for (const made of every) yield of(made);
 }

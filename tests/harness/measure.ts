@@ -6,7 +6,7 @@ import type { PlanView } from '../../server/engine/view';
 import { editsOf } from './edits';
 import { type Files, filesOf, heldOut, numberOf, sound, workspaceOf } from './plans';
 import { rulingOf } from './rulings';
-import type { LineEdit, Ruling } from './scene';
+import type { EditSet, LineEdit, Ruling } from './scene';
 import { runOf } from './trade/go-through';
 
 /** What the checks said of one edit: the names of findings above information, and whether one stands at the right place. */
@@ -27,14 +27,14 @@ interface Ruled {
 }
 
 /** Rules one edit in every `share`, chosen by its text; `part` says which of the shares. */
-export function* ruled(folders: readonly string[], share: number, part = 0): Generator<Ruled> {
+export function* ruled(folders: readonly string[], share: number, part = 0, set: EditSet = 'first'): Generator<Ruled> {
   for (const folder of folders) {
     const files = filesOf(folder);
-    for (const plan of sound(files)) yield* ofPlan(files, plan, share, part);
+    for (const plan of sound(files)) yield* ofPlan(files, plan, share, part, set);
   }
 }
 
-function* ofPlan(files: Files, plan: string, share: number, part: number): Generator<Ruled> {
+function* ofPlan(files: Files, plan: string, share: number, part: number, set: EditSet): Generator<Ruled> {
   const workspace = workspaceOf(files);
   const [before] = workspace.snapshot().plans(plan);
   if (!before) return;
@@ -42,7 +42,7 @@ function* ofPlan(files: Files, plan: string, share: number, part: number): Gener
   const standard = before.plan.standard?.file;
   for (const file of standard ? [plan, standard] : [plan]) {
     const source = files[file]!;
-    for (const edit of editsOf(plan, file, source)) {
+    for (const edit of editsOf(plan, file, source, set)) {
       if (numberOf(`${plan} ${edit.operator} ${edit.text}`) % share !== part) continue;
       workspace.setFile(file, edit.text);
       for (const missing of workspace.wanted()) workspace.setFile(missing, null);
@@ -58,8 +58,13 @@ function* ofPlan(files: Files, plan: string, share: number, part: number): Gener
 }
 
 /** Runs the checks on what is judged harmful or harmless. */
-export function* measure(folders: readonly string[], share: number, part = 0): Generator<Outcome> {
-  for (const each of ruled(folders, share, part)) {
+export function* measure(
+  folders: readonly string[],
+  share: number,
+  part = 0,
+  set: EditSet = 'first',
+): Generator<Outcome> {
+  for (const each of ruled(folders, share, part, set)) {
     const { edit, ruling, snapshot } = each;
     const files = ruling.verdict === 'unclear' ? [] : [...new Set([edit.plan, edit.file])];
     const found = files

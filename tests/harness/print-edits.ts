@@ -1,11 +1,15 @@
 import { measure, type Outcome } from './measure';
 import { folders } from './plans';
 
-/** Prints what the checks find of the edits of every sound plan; ends with 1 where a rate is under its floor. */
+/**
+ * Prints what the checks find of the edits of every sound plan; ends with 1 where a rate is under its floor. EDITS_SHARE: one edit
+ * in so many; EDITS_PART: which of them; EDITS_SET=new: the second set of operators; EDITS_LIST: what was not found, by name.
+ */
 const floors = { placed: 0.96, silent: 0.96 };
 const share = Number(process.env['EDITS_SHARE'] ?? 8);
-const list = process.env['EDITS_LIST'] !== undefined;
-const outcomes = [...measure(folders, share, Number(process.env['EDITS_PART'] ?? 0))];
+const list = !['0', undefined].includes(process.env['EDITS_LIST']);
+const set = process.env['EDITS_SET'] === 'new' ? 'new' : 'first';
+const outcomes = [...measure(folders, share, Number(process.env['EDITS_PART'] ?? 0), set)];
 
 const percent = (part: number, whole: number): string =>
   `${part} of ${whole} (${((100 * part) / Math.max(1, whole)).toFixed(1)} %)`;

@@ -24,6 +24,9 @@ export interface Figure {
   readonly nowUnit: string;
 }
 
+/** The first operators, of one line or step each; `new`: what goes over several lines, or takes one word for another. */
+export type EditSet = 'first' | 'new';
+
 /** One edit of the text of a sound plan, made by an operator that knows nothing of the checks. */
 export interface LineEdit {
   readonly operator: string;
@@ -39,6 +42,9 @@ export interface LineEdit {
   readonly steps: readonly Line[];
   /** The step that the edited one changed places with, or those that it was moved past. */
   readonly past: readonly Line[];
+  /** The steps that were left out, moved or copied together; null for the edits of one line. */
+  readonly group: readonly Line[] | null;
+  readonly set: EditSet;
   readonly was: string;
   readonly now: string;
   readonly source: string;

@@ -10,6 +10,8 @@ export interface Made {
   readonly lines: readonly string[];
   readonly touched: readonly number[];
   readonly past?: readonly Line[];
+  /** The steps that were left out, moved or copied together. */
+  readonly group?: readonly Line[];
   readonly figure?: Figure;
 }
 
