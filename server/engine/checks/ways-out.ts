@@ -197,6 +197,14 @@ export const bringMore = (item: BringItem, number: number): readonly WayOut[] =>
   ];
 };
 
+/** An empty cylinder in place of one with something in it. */
+export function bringEmpty({ bound }: BringItem): readonly WayOut[] {
+  const { holding, mass } = bound.spans;
+  if (!holding) return [];
+  const span = { from: holding.from, to: mass?.to ?? holding.to };
+  return [{ title: 'Bring it empty', edits: (mend) => [mend.change(bound, span, 'empty')] }];
+}
+
 /** One more line on the list of what is brought. */
 export function bringToo(plan: Plan, line: string | null): readonly WayOut[] {
   const bring = child(plan.declaration.bound.block, 'bring');

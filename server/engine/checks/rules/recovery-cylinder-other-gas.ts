@@ -1,11 +1,11 @@
 import type { Cause } from '../../circuit/state';
 import type { BringItem } from '../../plan/plan';
 import type { Name } from '../../plan/term';
-import { defineCheck, type WayOut } from '../define';
+import { defineCheck } from '../define';
 import { bringing } from '../example-stock';
 import { cylinderFor } from '../stock';
 import { underLaw } from '../support';
-import { bringMore } from '../ways-out';
+import { bringEmpty, bringMore } from '../ways-out';
 
 /** Two refrigerants in one recovery cylinder. */
 export const recoveryCylinderOtherGas = defineCheck({
@@ -48,7 +48,7 @@ export const recoveryCylinderOtherGas = defineCheck({
             message: `This recovers ${refrigerant} into ${item.label ?? item.name}, which holds ${other[0]}: bring another cylinder for it${underLaw(plan, 'mixing')}.`,
             slot: 'into',
             root: item,
-            fixes: other[1] === null ? empty(item) : bringMore(item, gases.size),
+            fixes: other[1] === null ? bringEmpty(item) : bringMore(item, gases.size),
             related:
               other[1] === null
                 ? [{ bound: item.bound, message: `comes with ${other[0]} in it` }]
@@ -59,11 +59,3 @@ export const recoveryCylinderOtherGas = defineCheck({
     }
   },
 });
-
-/** An empty cylinder in place of one with something in it. */
-function empty({ bound }: BringItem): readonly WayOut[] {
-  const { holding, mass } = bound.spans;
-  if (!holding) return [];
-  const span = { from: holding.from, to: mass?.to ?? holding.to };
-  return [{ title: 'Bring it empty', edits: (mend) => [mend.change(bound, span, 'empty')] }];
-}
