@@ -74,6 +74,7 @@ import { tagLeftOn } from './rules/tag-left-on';
 import { torchHazard } from './rules/torch-hazard';
 import { vacuumBrokenWithAir } from './rules/vacuum-broken-with-air';
 import { valveLeftShut } from './rules/valve-left-shut';
+import { valveNotAdjusted } from './rules/valve-not-adjusted';
 import { valveWithoutPower } from './rules/valve-without-power';
 import { valvesOpenedEarly } from './rules/valves-opened-early';
 import { wayBackUnsafe } from './rules/way-back-unsafe';
@@ -144,6 +145,7 @@ export const orderChecks: readonly Check[] = [
   oneSeasonOnly,
   adjustedBeforeRunning,
   adjustedThenRecovered,
+  valveNotAdjusted,
   wrongChargeTarget,
   adjustedInCold,
   heaterTooShort,

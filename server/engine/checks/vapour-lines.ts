@@ -14,9 +14,12 @@ const usual = { evaporating: fahrenheit(40), condensing: fahrenheit(105), superh
 export const evaporatingOf = (plan: Plan): number => plan.system.evaporating?.quantity.low ?? usual.evaporating;
 
 /** What a kilogram of the new refrigerant does at the plan's temperatures; null where the tables do not reach. */
-export function dutyWithNew(plan: Plan): Duty | null {
+export const dutyWithNew = (plan: Plan): Duty | null => dutyWith(plan, plan.system.refrigerant.after ?? '');
+
+/** The same of any refrigerant. */
+export function dutyWith(plan: Plan, name: string): Duty | null {
   const { system } = plan;
-  const refrigerant = refrigerantNamed(system.refrigerant.after ?? '');
+  const refrigerant = refrigerantNamed(name);
   if (!refrigerant) return null;
   return dutyOf(refrigerant, {
     evaporating: evaporatingOf(plan),

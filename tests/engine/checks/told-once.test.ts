@@ -94,4 +94,42 @@ const statements: readonly Mistake[] = [
   ],
 ];
 
-it.each([...driers, ...statements])('%s', (_, path, edits, expected) => expect(found(path, edits)).toEqual(expected));
+// Each valve that stays in a conversion is set anew (handbook 13.3); what is new is adjusted, what was not touched is not.
+const valves: readonly Mistake[] = [
+  [
+    'the superheat of the kept valve is never set, though it was read before',
+    'trailer-unit-converted.jobplan',
+    [['    adjust superheat of expansion-valve after 20 min\n', '']],
+    ['conversion-not-carried-through at expansion-valve'],
+  ],
+  [
+    'the one of three valves that is kept is left out',
+    'rack-conversion.jobplan',
+    [
+      ['txv-1: expansion-valve new', 'txv-1: expansion-valve kept'],
+      ['change txv-1, txv-2, txv-3', 'change txv-2, txv-3'],
+      ['adjust superheat of txv-1, txv-2, txv-3', 'adjust superheat of txv-2, txv-3'],
+    ],
+    ['conversion-not-carried-through at expansion-valve'],
+  ],
+  [
+    'the valve of another case is adjusted',
+    'one-case-rack-runs-on.jobplan',
+    [['adjust superheat of four-valve', 'adjust superheat of five-valve']],
+    ['valve-not-adjusted at adjust'],
+  ],
+  // By the property tables at 40 and 105 °F, R-407C passes an orifice 1.17 times as easily as R-22, beside what the compressor pumps.
+  [
+    'an orifice that trims with the charge',
+    'fixed-orifice-conversion.jobplan',
+    [
+      ['fixed-orifice new', 'fixed-orifice kept'],
+      ['    change fixed-orifice\n', ''],
+    ],
+    [],
+  ],
+];
+
+it.each([...driers, ...statements, ...valves])('%s', (_, path, edits, expected) =>
+  expect(found(path, edits)).toEqual(expected),
+);

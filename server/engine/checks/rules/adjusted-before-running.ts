@@ -11,7 +11,12 @@ export const adjustedBeforeRunning = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'published',
-  yieldsTo: ['refrigerant-not-stated', 'compressor-without-refrigerant', 'power-not-restored'],
+  yieldsTo: [
+    'refrigerant-not-stated',
+    'compressor-without-refrigerant',
+    'power-not-restored',
+    'conversion-not-carried-through',
+  ],
   meaning:
     'The step trims the charge or the superheat while the system does not run, or less than 15 minutes after its start and with no waiting time stated.',
   why: 'Readings of a machine that settles lead to too much or too little refrigerant, and the next crew trims it back.',

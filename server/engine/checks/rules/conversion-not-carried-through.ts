@@ -1,11 +1,15 @@
+import type { Part } from '../../circuit/graph';
 import { bubblePressure, dewPressure, refrigerantNamed } from '../../properties';
 import { factsOf } from '../../reference/refrigerant-facts';
 import { fahrenheit } from '../../reference/table-units';
+import type { Event } from '../../steps/events';
+import type { Duty } from '../../takeoff/cycle';
 import type { Entry } from '../../walk/walk';
-import { firstStart, isCharge, marked } from '../course';
+import { firstStart, isCharge, marked, markedAfter } from '../course';
 import { defineCheck, type WayOut, type Whole } from '../define';
 import { touched } from '../plant';
 import { edits } from '../support';
+import { dutyWith } from '../vapour-lines';
 import { insertAfter, moveBefore } from '../ways-out';
 
 /** What a change of refrigerant in the old machine asks for beside the charge. */
@@ -17,7 +21,7 @@ export const conversionNotCarriedThrough = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The refrigerant of a kept machine changes. Seals that swelled in a gas with chlorine shrink in one without; regulators and pressure controls stand at the old pressures; expansion valves give another superheat. The plan leaves one of them as it is.',
+    'The refrigerant of a kept machine changes. Seals that swelled in a gas with chlorine shrink in one without; regulators and pressure controls stand at the old pressures; expansion valves give another superheat; a fixed orifice or capillary tube lets through more or less than the compressor pumps. The plan leaves one of them as it is.',
   why: 'Leaks at every valve stem within weeks, a compressor that trips or never stops, liquid back to the compressor.',
   source: 'trade guides on conversions, from memory (handbook 13.3, 9.3)',
   wrong: {
@@ -43,21 +47,12 @@ export const conversionNotCarriedThrough = defineCheck({
         message: `${after} goes in with the seals of ${before}: those of ${sealed?.name ?? 'the service valves and cores'} and the like shrink when its chlorine is gone; renew them while the circuit is open.`,
         slot: 'what',
         root: 'seals',
+        concerns: [],
         fixes: whileOpen(entries),
       });
     controls(whole, after);
-    const valve = parts.find(
-      (part) => part.kind.kind === 'expansion-valve' && last?.after.parts[part.index]?.renewed === null,
-    );
-    const set = entries.some((entry) =>
-      entry.events.some((event) => event.type === 'adjusts' && event.what === 'superheat'),
-    );
-    if (valve && last && charge && !set && !marked(last, /superheat|orifice|element/))
-      whole.reportPart(valve.index, {
-        message: `${valve.name} was set for ${before}: change it, or adjust its superheat with ${after} running.`,
-        root: 'valves',
-        fixes: afterStart(entries, valve.name),
-      });
+    valves(whole, parts, after);
+    orifices(whole, parts, before, after);
   },
 });
 
@@ -67,6 +62,49 @@ const whileOpen = (entries: readonly Entry[]): readonly WayOut[] =>
     .filter((entry) => entry.events.some((event) => event.type === 'opens'))
     .slice(0, 1)
     .map((entry) => insertAfter('Renew them while the circuit is open', entry.slot.step, 'renew seals, cores'));
+
+/** Thermostatic valves that stay are set anew, or their inside is changed; a superheat that is read once it runs is looked at. */
+function valves({ plan, entries, reportPart }: Whole, parts: readonly Part[], after: string): void {
+  const last = entries.at(-1);
+  if (!last || !entries.some(isCharge) || marked(last, /orifice|element/)) return;
+  if (markedAfter(entries, Math.max(firstStart(entries), 0), /superheat/) && !entries.some(setsValve)) return;
+  const set = new Set(entries.flatMap(({ events }) => events.flatMap((event) => (setsIn(event) ? event.parts : []))));
+  const left = parts.filter(
+    ({ kind, index }) =>
+      kind.kind === 'expansion-valve' && last.after.parts[index]!.renewed === null && !set.has(index),
+  );
+  for (const valve of left)
+    reportPart(valve.index, {
+      message: `${valve.name} was set for ${plan.system.refrigerant.before}: change it, or adjust its superheat with ${after} running.`,
+      root: 'valves',
+      fixes: afterStart(entries, left.map(({ name }) => name).join(', ')),
+    });
+}
+
+/** Within this share of what the compressor pumps, the charge alone trims an orifice that stays (common practice, no source). */
+const sameOrifice = 0.2;
+
+/** A fixed orifice that stays lets through by the root of density and pressure difference; the compressor pumps by the vapour's density. */
+function orifices({ plan, entries, reportPart }: Whole, parts: readonly Part[], before: string, after: string): void {
+  const [old, fresh] = [dutyWith(plan, before), dutyWith(plan, after)];
+  const last = entries.at(-1);
+  if (!old || !fresh || !last || !entries.some(isCharge)) return;
+  const passes = ({ liquidDensity, dischargePressure, suctionPressure, suctionDensity }: Duty): number =>
+    Math.sqrt(liquidDensity * (dischargePressure - suctionPressure)) / suctionDensity;
+  const share = passes(fresh) / passes(old) - 1;
+  if (Math.abs(share) <= sameOrifice) return;
+  for (const { kind, index, name } of parts)
+    if ((kind.kind === 'fixed-orifice' || kind.kind === 'cap-tube') && last.after.parts[index]!.renewed === null)
+      reportPart(index, {
+        message: `${name} was sized for ${before}: of ${after} it lets through about ${Math.round(Math.abs(share) * 100)} % ${share > 0 ? 'more' : 'less'} than the compressor pumps at the same temperatures; change it by the maker's table.`,
+        root: 'orifice',
+        concerns: [],
+      });
+}
+
+type Adjusts = Extract<Event, { readonly type: 'adjusts' }>;
+const setsIn = (event: Event): event is Adjusts => event.type === 'adjusts' && event.what === 'superheat';
+const setsValve = ({ events }: Entry): boolean => events.some(setsIn);
 
 /** The superheat is adjusted once the machine runs steadily. */
 const afterStart = (entries: readonly Entry[], valve: string): readonly WayOut[] => {
@@ -96,6 +134,7 @@ function controls(whole: Whole, after: string): void {
         `The controls are set for ${after} only after ${say.step(start.cause)} has started the machine: set them before.`,
       slot: 'what',
       root: 'late',
+      concerns: [],
       fixes: [moveBefore('Set them before the start', set.slot.step, start.slot.step)],
       related: [{ cause: start.cause, message: 'the machine starts here' }],
     });
@@ -106,6 +145,7 @@ function controls(whole: Whole, after: string): void {
     message: `${what} still stand at the pressures of the old refrigerant when the system starts.`,
     slot: 'what',
     root: 'controls',
+    concerns: [],
     fixes: [
       {
         title: 'Set the controls first',
