@@ -62,6 +62,7 @@ import { recordMissing } from './rules/record-missing';
 import { recoveredWhileRunning } from './rules/recovered-while-running';
 import { recoveryBeyondSection } from './rules/recovery-beyond-section';
 import { recoveryTooShallow } from './rules/recovery-too-shallow';
+import { refrigerantNeverChanged } from './rules/refrigerant-never-changed';
 import { refrigerantNotStated } from './rules/refrigerant-not-stated';
 import { refrigerantVented } from './rules/refrigerant-vented';
 import { removedAndNeeded } from './rules/removed-and-needed';
@@ -122,6 +123,7 @@ export const orderChecks: readonly Check[] = [
   piercingValveLeftOn,
   circuitIncomplete,
   refrigerantNotStated,
+  refrigerantNeverChanged,
   removedAndNeeded,
   drierNotRenewed,
   drierBeforeFlush,

@@ -130,6 +130,30 @@ const valves: readonly Mistake[] = [
   ],
 ];
 
-it.each([...driers, ...statements, ...valves])('%s', (_, path, edits, expected) =>
+const heads: readonly Mistake[] = [
+  [
+    'another refrigerant after the work, and no step that changes it',
+    'drier-changed.jobplan',
+    [
+      ['refrigerant R-134a', 'refrigerant R-134a -> R-513A'],
+      ['kind repair', 'kind conversion'],
+    ],
+    ['refrigerant-never-changed at refrigerant'],
+  ],
+  [
+    'a conversion to what runs already is told where the other gas is named',
+    conversion,
+    [['refrigerant R-134a -> R-513A', 'refrigerant R-134a']],
+    ['other-refrigerant at charge'],
+  ],
+  [
+    'a conversion that is not charged is told at the power',
+    conversion,
+    [['    charge system with R-513A 13 lb as liquid\n', '']],
+    ['compressor-without-refrigerant at restore'],
+  ],
+];
+
+it.each([...driers, ...statements, ...valves, ...heads])('%s', (_, path, edits, expected) =>
   expect(found(path, edits)).toEqual(expected),
 );

@@ -20,6 +20,7 @@ export const conversionNotCarriedThrough = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['refrigerant-never-changed'],
   meaning:
     'The refrigerant of a kept machine changes. Seals that swelled in a gas with chlorine shrink in one without; regulators and pressure controls stand at the old pressures; expansion valves give another superheat; a fixed orifice or capillary tube lets through more or less than the compressor pumps. The plan leaves one of them as it is.',
   why: 'Leaks at every valve stem within weeks, a compressor that trips or never stops, liquid back to the compressor.',
