@@ -6,7 +6,6 @@ const whole = [
   'regulator reg-800',
   'pump vp-8 with 2 x vac-3-4',
   'refrigerant R-454B 10 lb',
-  'refrigerant R-448A 100 lb',
   'oil POE 600 fl-oz',
 ];
 

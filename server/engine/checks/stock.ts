@@ -4,12 +4,25 @@ import type { BringItem, Plan } from '../plan/plan';
 import type { Span } from '../plan/read-terms';
 import type { Declaration } from '../plan/scope';
 import type { Name } from '../plan/term';
+import { refrigerantNamed } from '../properties';
 import type { Quantity } from '../quantity';
 
 /** What the plan brings along, and what the shop's files say of it. */
 
 export const brought = (plan: Plan, word: string): readonly BringItem[] =>
   plan.bring?.filter((each) => each.word === word) ?? [];
+
+/** Refrigerants that are brought and that nothing in the plan runs on, before or after; of several circuits nobody can say. */
+export function unusedRefrigerants(plan: Plan): readonly BringItem[] {
+  const { before, after } = plan.system.refrigerant;
+  if (after === null || plan.graph.circuits.length > 1) return [];
+  const held = plan.graph.parts.flatMap((part) => part.properties.holds?.refrigerant ?? []);
+  const used = [before, after, ...held].map((name) => name && refrigerantNamed(name));
+  return brought(plan, 'refrigerant').filter((item) => {
+    const tables = refrigerantNamed(item.name);
+    return tables !== null && tables !== undefined && !used.includes(tables);
+  });
+}
 
 /** Where the name of what is brought stands. */
 export const spotOf = (item: BringItem): Span => item.bound.spans['what'] ?? wordSpan(item.bound);

@@ -25,8 +25,7 @@ export function depart(
     const label = bound.values['label'] as Name | undefined;
     if (!label) continue;
     const kind = bound.word?.word as Departure['kind'];
-    const bearers = labels.get(label.text) ?? [];
-    const target = bearers.at(-1);
+    const target = labels.get(label.text);
     const departure: Departure = {
       kind,
       label: label.text,
@@ -34,7 +33,6 @@ export function depart(
       bound,
       file,
       of: target ?? null,
-      bearers,
     };
     made.push(departure);
     if (!target) {
@@ -61,14 +59,14 @@ export function depart(
   return { steps: result, departures: made };
 }
 
-const labelled = new WeakMap<readonly Step[], ReadonlyMap<string, readonly Step[]>>();
+const labelled = new WeakMap<readonly Step[], ReadonlyMap<string, Step>>();
 
 /** The labelled steps of a list, found once a list: every job that departs from a standard asks for them. */
-function labelsOf(steps: readonly Step[]): ReadonlyMap<string, readonly Step[]> {
+function labelsOf(steps: readonly Step[]): ReadonlyMap<string, Step> {
   let known = labelled.get(steps);
   if (!known) {
-    const found = new Map<string, readonly Step[]>();
-    for (const step of eachStep(steps)) if (step.label) found.set(step.label, [...(found.get(step.label) ?? []), step]);
+    const found = new Map<string, Step>();
+    for (const step of eachStep(steps)) if (step.label) found.set(step.label, step);
     labelled.set(steps, (known = found));
   }
   return known;

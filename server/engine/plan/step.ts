@@ -27,8 +27,6 @@ export interface Departure {
   readonly file: string;
   /** The standard's own step, for `change`, `skip` and `replace`: what it was before. */
   readonly of: Step | null;
-  /** All steps of the standard that bear the label: one, unless the standard was written wrong. */
-  readonly bearers: readonly Step[];
 }
 
 /** The first line of a statement as written, without comment and brace. */
@@ -80,6 +78,9 @@ export function stepsOf(block: readonly Bound[], file: string): readonly Step[] 
 
 /** Notes, cautions, limits and the like stand in a step's block but are no steps. */
 export const isStep = (word: Word): boolean => 'verb' in word;
+
+/** Whether a step says something in a slot that cannot be read: it has its finding, and is not also missing. */
+export const isUnread = (step: Step, slot: string): boolean => slot in step.spans && !(slot in step.values);
 
 /** All steps of a tree in order, blocks before what is in them. */
 export function* eachStep(steps: readonly Step[]): Generator<Step> {

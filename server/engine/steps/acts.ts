@@ -2,6 +2,8 @@ import { farEnd, nearEnd, type Part } from '../circuit/graph';
 import { contentsOfCell, setCell } from '../circuit/settle';
 import { cellOf, hasGap, neighbours, type Space, spaces } from '../circuit/spaces';
 import { airOf, type Closure, type Contents, filled, type PartState } from '../circuit/state';
+import { isUnread } from '../plan/step';
+import type { Amount } from '../plan/term';
 import type { Act, Target } from './verb';
 
 /** What several verbs do to the plant, each said once. */
@@ -229,7 +231,7 @@ export function breach(act: Act, index: number, how: 'undone' | 'taken off'): vo
   const it = part(act, index);
   // What is not there cannot be opened.
   if (draft.part(index).mounted === 'none') {
-    act.emit({ type: 'no-effect', why: `${it.name} is not in place` });
+    act.emit({ type: 'no-effect', why: `${it.name} is not in place`, grave: true, parts: [index] });
     return;
   }
   const space = spaceAt(act, it.ends[0]!);
@@ -248,6 +250,13 @@ export const newInPlace = (act: Act): Partial<PartState> => ({
   opened: act.cause,
   setBy: act.cause,
 });
+
+/** The usual hole of a crimp or a choke, 1/8 in (common practice, no source), m. */
+const usualHole = 0.003175;
+
+/** The hole that a closure leaves. One that cannot be read is told where it stands; what follows is judged as with the usual one. */
+export const holeLeft = (act: Act, opening: Amount | undefined): number | null =>
+  act.quantity(opening)?.low ?? (isUnread(act.step, 'opening') ? usualHole : null);
 
 export function close(act: Act, ends: readonly number[], kind: Closure['kind'], opening: number | null): void {
   for (const end of ends) {

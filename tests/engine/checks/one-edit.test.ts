@@ -199,6 +199,53 @@ describe('an edit of a sound plan', () => {
       [['lower: suction-line kept', 'lower: filter-drier kept']],
       ['not-of-this-part'],
     ],
+    // A refrigerant that the system does not run on is of no use on the roof (common practice, no source).
+    [
+      'another refrigerant in the van',
+      'rubbed-liquid-line-pumped-down',
+      [['refrigerant R-404A 5 lb', 'refrigerant R-134a 5 lb']],
+      ['other-refrigerant'],
+    ],
+    // The charge is weighed in once (handbook 9.1).
+    [
+      'one weighed charge written twice',
+      'old-lines-swabbed-and-blown',
+      [
+        [
+          '    charge system with R-32 1 oz as liquid\n',
+          '    charge system with R-32 1 oz as liquid\n    charge system with R-32 1 oz as liquid\n',
+        ],
+      ],
+      ['charged-twice'],
+    ],
+    [
+      'the weighed charge of one room written twice',
+      'vrf-branch-leak',
+      [
+        [
+          '    charge system with R-410A 2 lb 3 oz as liquid {',
+          '    charge system with R-410A 2 lb 3 oz as liquid\n    charge system with R-410A 2 lb 3 oz as liquid {',
+        ],
+      ],
+      ['charged-twice'],
+    ],
+    // Open what was shut before the start (handbook 13.5): a pump-down on a later day is no reason to leave it.
+    [
+      'the king valve shut before a start, with a pump-down days later',
+      'burnout-cores-three-visits',
+      [['      restore power\n', '      close king-valve\n      restore power\n']],
+      ['started-against-shut-valve'],
+    ],
+    // A shell that is not there yet cannot be shut or opened (state of the parts).
+    [
+      'the valves of a suction drier shut before it is there',
+      'reach-in-burnout',
+      [
+        ['      close valves of suction-drier\n', ''],
+        ['      lock-out power\n', '      lock-out power\n      close valves of suction-drier\n'],
+      ],
+      ['section-not-evacuated', 'no-effect'],
+    ],
   ])('%s', (_what, plan, swaps, names) => {
     expect(told(plan, swaps)).toEqual(names);
   });

@@ -1,6 +1,6 @@
 import { conversionMost } from '../../reference/charging';
 import type { Entry } from '../../walk/walk';
-import { defineCheck } from '../define';
+import { defineCheck, type Whole } from '../define';
 import { chargeInAll } from '../plant-facts';
 import { amount } from '../support';
 
@@ -34,7 +34,12 @@ export const chargedTwice = defineCheck({
           event.mass === null ||
           (most !== null &&
             mass > most * (whole.plan.kinds.includes('conversion') ? conversionMost.quantity.high : 1.1));
-        if (before && entry.slot.step !== before.slot.step && weighed && sameSpaces(before, entry)) {
+        if (
+          before &&
+          entry.slot.step !== before.slot.step &&
+          (weighed || isRepeated(whole, before, entry)) &&
+          sameSpaces(before, entry)
+        ) {
           const first = before;
           whole.report(entry, {
             message: (say) =>
@@ -53,6 +58,17 @@ export const chargedTwice = defineCheck({
     }
   },
 });
+
+/** Whether a step says what the one just before it has said: two portions of one size add up to the charge. */
+function isRepeated({ entries, plan }: Whole, before: Entry, entry: Entry): boolean {
+  const all = chargeInAll(plan);
+  const mass = massOf(entry);
+  if (entries.indexOf(entry) !== entries.indexOf(before) + 1 || mass === null || mass !== massOf(before)) return false;
+  return all === null || Math.abs(mass * 2 - all) > all * 0.1;
+}
+
+const massOf = (entry: Entry): number | null =>
+  entry.events.flatMap((event) => (event.type === 'charges' ? [event.mass?.low ?? null] : []))[0] ?? null;
 
 const sameSpaces = (a: Entry, b: Entry): boolean => {
   const parts = (entry: Entry) =>

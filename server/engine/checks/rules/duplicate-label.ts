@@ -1,6 +1,6 @@
-import { wordSpan } from '../../plan/gather';
-import { eachStep, type Step } from '../../plan/step';
-import { defineCheck } from '../define';
+import { type Bound, child } from '../../plan/bind';
+import { eachStep, type Step, stepsOf } from '../../plan/step';
+import { defineCheck, type Whole } from '../define';
 
 /** Two steps of one label. It reads labels: they are all that departures and records have to point with. */
 export const duplicateLabel = defineCheck({
@@ -11,7 +11,7 @@ export const duplicateLabel = defineCheck({
   reads: 'words',
   ground: 'practice',
   meaning:
-    'A label stands before more than one step of the plan as it will be done, or a departure names a label that more than one step of the standard bears.',
+    'A label stands before more than one step of the plan as it will be done, or of the standard that it follows.',
   why: 'A departure, a failed test or a record that names it could mean either step.',
   source: 'how plans are read',
   wrong: {
@@ -23,62 +23,52 @@ export const duplicateLabel = defineCheck({
   },
   right: { base: 'split', instead: [['  recover system', '  first: recover system']] },
   plan(whole) {
-    const seen = new Map<string, Step>();
-    for (const step of eachStep(whole.plan.steps)) {
-      if (!step.label) continue;
-      const first = seen.get(step.label);
-      if (!first) {
-        seen.set(step.label, step);
-        continue;
+    const { standard, steps } = whole.plan;
+    const told = new Set<Bound>();
+    // A departure may leave out both; the next job that follows the standard meets them again.
+    const own = standard ? stepsOf(child(standard.bound.block, 'steps')?.block ?? [], standard.file) : [];
+    for (const list of [steps, own]) {
+      const seen = new Map<string, Step>();
+      for (const step of eachStep(list)) {
+        if (!step.label) continue;
+        const first = seen.get(step.label);
+        if (!first) seen.set(step.label, step);
+        else if (!told.has(step.bound)) {
+          told.add(step.bound);
+          report(whole, step, first);
+        }
       }
-      const { label } = step.bound;
-      whole.reportAt(
-        step.bound,
-        label ?? { from: 0, to: 1 },
-        {
-          message: `"${step.label}" is the label of an earlier step too (${first.text}): a record or a step that goes back to it cannot tell them apart, so give this one its own.`,
-          fixes: label
-            ? [
-                {
-                  title: 'Give it a label of its own',
-                  edits: (mend) => mend.write(step, label.from, label.to, freeLabel(whole.plan.steps, step.label!)),
-                },
-              ]
-            : [],
-          related: [
-            {
-              bound: first.bound,
-              file: first.file,
-              ...(first.bound.label && { span: first.bound.label }),
-              message: 'the first one',
-            },
-          ],
-        },
-        step.file,
-      );
-    }
-    // A departure that skips both leaves no step of that label to be told.
-    for (const { label, bearers, bound, file } of whole.plan.departures) {
-      const [first, second] = bearers;
-      if (!first || !second || seen.has(label)) continue;
-      whole.reportAt(
-        bound,
-        bound.spans['label'] ?? wordSpan(bound),
-        {
-          message: `${bearers.length} steps of the standard bear the label "${label}", and this departure takes them all: give each its own there.`,
-          root: label,
-          related: [first, second].map((step) => ({
-            bound: step.bound,
-            file: step.file,
-            ...(step.bound.label && { span: step.bound.label }),
-            message: 'one that bears it',
-          })),
-        },
-        file,
-      );
     }
   },
 });
+
+function report(whole: Whole, step: Step, first: Step): void {
+  const { label } = step.bound;
+  whole.reportAt(
+    step.bound,
+    label ?? { from: 0, to: 1 },
+    {
+      message: `"${step.label}" is the label of an earlier step too (${first.text}): a departure, a record or a step that goes back to it cannot tell them apart, so give this one its own.`,
+      fixes: label
+        ? [
+            {
+              title: 'Give it a label of its own',
+              edits: (mend) => mend.write(step, label.from, label.to, freeLabel(whole.plan.steps, step.label!)),
+            },
+          ]
+        : [],
+      related: [
+        {
+          bound: first.bound,
+          file: first.file,
+          ...(first.bound.label && { span: first.bound.label }),
+          message: 'the first one',
+        },
+      ],
+    },
+    step.file,
+  );
+}
 
 /** A label with the next number that no step bears. */
 function freeLabel(steps: readonly Step[], label: string): string {

@@ -1,8 +1,10 @@
 import type { Name } from '../../plan/term';
 import { refrigerantNamed } from '../../properties';
+import { factsOf } from '../../reference/refrigerant-facts';
 import { defineCheck } from '../define';
 import { systemSpot } from '../plant-facts';
-import { writeAt } from '../ways-out';
+import { spotOf, unusedRefrigerants } from '../stock';
+import { bringInstead, writeAt } from '../ways-out';
 
 /** The slot in which these verbs name the refrigerant that goes in or that a control is set for. */
 const slots = new Map([
@@ -23,7 +25,7 @@ export const otherRefrigerant = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The charge is weighed in or trimmed with, or a control is set for, a refrigerant that is not the one that the system is to run on after the work.',
+    'The charge is weighed in or trimmed with, or a control is set for, a refrigerant that is not the one that the system is to run on after the work. Or one is brought that nothing in the plan runs on, before or after (a warning).',
   why: 'A mixture has no table: pressures and superheat tell nothing, the oil may not come back, and the whole charge is waste. A control set for the old gas trips or never stops.',
   source: 'one refrigerant in one circuit, controls set for it (handbook 7.2, 9.3, 13.3)',
   wrong: {
@@ -40,13 +42,31 @@ export const otherRefrigerant = defineCheck({
     // What comes with a new unit has a check of its own.
     if (here.plan.graph.parts.some((part) => part.properties.holds?.refrigerant === named)) return;
     const tables = refrigerantNamed(named);
+    // A word that is no refrigerant has its finding as a name.
+    if (!tables && !factsOf(named)) return;
     if (tables && tables === refrigerantNamed(after)) return;
     const [bound, span] = systemSpot(here.plan, 'refrigerant');
     here.report({
       message: `${named} is named here, and the system runs on ${after} after the work: ${slot === 'for' ? 'set the control for that' : 'only that goes in'}.`,
       slot,
+      root: named,
       related: [{ bound, span, message: 'what the system runs on' }],
       fixes: writeAt(here.step, nameIn(here.step.values[slot]), after),
     });
+  },
+  plan(whole) {
+    const { plan } = whole;
+    const { after } = plan.system.refrigerant;
+    const [bound, span] = systemSpot(plan, 'refrigerant');
+    if (after === null) return;
+    for (const item of unusedRefrigerants(plan)) {
+      whole.reportAt(item.bound, item.bound.spans['refrigerant'] ?? spotOf(item), {
+        message: `${item.name} is brought, and nothing here runs on it: the system takes ${after}.`,
+        severity: 'warning',
+        root: item.name,
+        related: [{ bound, span, message: 'what the system runs on' }],
+        fixes: bringInstead(item, after),
+      });
+    }
   },
 });

@@ -23,10 +23,10 @@ export const recoveryCylinderRating = defineCheck({
   source: '49 CFR 173.301a(d); saturation from the property tables',
   wrong: {
     base: 'ductless',
-    plan: bringing('recovery 1 x rc-260 empty # <- here'),
+    plan: bringing('recovery 1 x rc-260 empty # <- here', 'refrigerant R-32 10 lb'),
     file: 'recovery-cylinder rc-260 {\n  water-capacity 26.2 lb\n  tare 24 lb\n  service-pressure 260 psig\n  retest-by 2029-06\n}',
   },
-  right: { base: 'ductless', plan: bringing('recovery 1 x rc-30 empty') },
+  right: { base: 'ductless', plan: bringing('recovery 1 x rc-30 empty', 'refrigerant R-32 10 lb') },
   plan(whole) {
     const { plan } = whole;
     for (const entry of whole.entries) {

@@ -1,5 +1,5 @@
 import type { Entry } from '../../walk/walk';
-import { has } from '../course';
+import { has, visitOf } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { readyCompressors } from '../plant';
 import { roundTrip, shutInWay } from '../round-trip';
@@ -81,7 +81,8 @@ function pumpsDown(whole: Whole, at: number): boolean {
   for (let k = at + 1; k < entries.length; k++) {
     const entry = entries[k]!;
     if (entry.after.marks.get('pump-down') === entry.cause) return true;
-    if (has(entry, 'starts')) return false;
+    // Whoever trims it, or goes home with it running, has started it to run.
+    if (has(entry, 'starts') || has(entry, 'adjusts') || visitOf(entry) !== visitOf(entries[at]!)) return false;
     if (entry.after.running) continue;
     const shut = entries[at]!.after.parts.flatMap((part, index) => (part.position === 'shut' ? [index] : []));
     return (

@@ -6,7 +6,7 @@ import type { Shortfall } from '../../takeoff/shortfalls';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type WayOut } from '../define';
 import { bringing } from '../example-stock';
-import { brought, figureOf } from '../stock';
+import { brought, figureOf, unusedRefrigerants } from '../stock';
 import { shown } from '../support';
 import { bringMore, written } from '../ways-out';
 
@@ -43,6 +43,8 @@ export const stockFallsShort = defineCheck({
       // Room for what is recovered is a matter of safety and has a check of its own.
       if (kind === 'recovery') continue;
       const items = brought(whole.plan, kind);
+      // Another one in its place is a finding of its own, other-refrigerant.
+      if (kind === 'refrigerant' && unusedRefrigerants(whole.plan).length > 0) continue;
       const item = items.find((each) => named(each, kind, what)) ?? (kind === 'nitrogen' ? items[0] : undefined);
       whole.report(entry, {
         message: (say) =>

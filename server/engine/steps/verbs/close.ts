@@ -33,7 +33,7 @@ export const closeValves = verb({
       }
       for (const index of target.parts) {
         const part = act.draft.graph.parts[index]!;
-        if (target.selector.noun === 'valves' && act.draft.part(index).mounted === 'none') off.push(index);
+        if (act.draft.part(index).mounted === 'none') off.push(index);
         const own = target.selector.noun === 'valves' || !part.kind.shuts ? ownValveEnds(act, [index]) : [];
         for (const end of own) {
           if (act.draft.end(end).valve === 'open') done++;
