@@ -242,9 +242,9 @@ describe('an edit of a sound plan', () => {
       'reach-in-burnout',
       [
         ['      close valves of suction-drier\n', ''],
-        ['      lock-out power\n', '      lock-out power\n      close valves of suction-drier\n'],
+        ['    survey system\n', '    survey system\n    close valves of suction-drier\n'],
       ],
-      ['section-not-evacuated', 'no-effect'],
+      ['no-effect'],
     ],
   ])('%s', (_what, plan, swaps, names) => {
     expect(told(plan, swaps)).toEqual(names);
