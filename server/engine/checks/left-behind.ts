@@ -8,6 +8,7 @@ import { psi } from '../reference/table-units';
 import type { RelatedTo, Say } from './define';
 import { isOrAre } from './is-are';
 import { endName, heldBy, isDrier, openedBy, touched, touchedSpaces } from './plant';
+import { isSafety } from './safety-names';
 import { gauge, inOwn } from './support';
 
 /** What a circuit must not be left with when the work waits, and when everybody goes. */
@@ -134,11 +135,12 @@ const isFullOfLiquid = (part: Part): boolean =>
 function outOfAction(plant: Plant): Left | null {
   // The alarm of a box that was emptied rings for nothing, and is put back when the box is cold again.
   const emptied = [...plant.marks.keys()].some((mark) => mark.startsWith('move-product'));
-  const bypassed = [...plant.bypassed].find(([name]) => !(emptied && name.includes('alarm')));
+  const out = [...plant.bypassed].filter(([name]) => !(emptied && name.includes('alarm')));
+  const bypassed = out.find(([name]) => isSafety(name)) ?? out[0];
   if (bypassed)
     return {
-      message: `${bypassed[0]} is out of action while the machine runs and nobody is there: restore it before anybody goes.`,
-      severity: 'warning',
+      message: `${bypassed[0]} ${isOrAre(bypassed[0].endsWith('s') ? 2 : 1)} out of action while the machine runs and nobody is there: restore ${bypassed[0].endsWith('s') ? 'them' : 'it'} before anybody goes.`,
+      severity: isSafety(bypassed[0]) ? 'error' : 'warning',
       root: bypassed[0],
       concerns: [],
       related: [{ cause: bypassed[1], message: 'it was put out of action here' }],

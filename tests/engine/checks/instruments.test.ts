@@ -72,3 +72,52 @@ describe('what is isolated for the test', () => {
     expect(found(instead)).toEqual(expected);
   });
 });
+
+// Common practice (handbook 13.5): what keeps people and machine safe is back before the machine runs.
+describe('what is out of action when the machine starts', () => {
+  const start = 'start system';
+  const late = ['not-put-back'];
+  it.each([
+    ['a pressure cut-out', [ahead(soap, 'bypass pressure-switch'), behind(start, 'restore pressure-switch')], late],
+    [
+      'two in one line are one finding',
+      [ahead(soap, 'bypass transducers, relief-valves'), behind(start, 'restore transducers, relief-valves')],
+      late,
+    ],
+    ['two that nobody restores, too', [ahead(soap, 'bypass transducers, relief-valves')], late],
+    ['a pump', [ahead(soap, 'bypass water-pump'), behind(start, 'restore water-pump')], late],
+    ['water', [ahead(soap, 'close water-valves'), behind(start, 'open water-valves')], late],
+    ['water that nobody opens', [ahead(soap, 'close water-valves')], late],
+    [
+      'water, under a machine that runs',
+      [ahead('lock-out power', 'close water-valves'), ahead(start, 'open water-valves')],
+      late,
+    ],
+    [
+      'water, when the machine stands',
+      [behind('lock-out power', 'close water-valves'), ahead(start, 'open water-valves')],
+      [],
+    ],
+    ['an alarm may wait', [ahead(soap, 'bypass case-alarms'), behind(start, 'restore case-alarms')], []],
+    [
+      'a low-pressure switch, for the rest of the charge',
+      [
+        ahead(start, 'bypass low-pressure-switch'),
+        behind(start, 'charge system with R-448A 3 lb as vapour\n    restore low-pressure-switch'),
+      ],
+      [],
+    ],
+    [
+      'a low-pressure switch, for a pump-down',
+      [
+        ahead(
+          'lock-out power\n',
+          'bypass low-pressure-switch\n    stop system\n    close sol-1, sol-2\n    start system\n    pump-down system into receiver to 0 psig\n    restore low-pressure-switch',
+        ),
+      ],
+      [],
+    ],
+  ] as const)('%s', (_, instead, expected) => {
+    expect(found(instead).filter((name) => name === 'not-put-back')).toEqual(expected);
+  });
+});
