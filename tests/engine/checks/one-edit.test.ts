@@ -236,16 +236,6 @@ describe('an edit of a sound plan', () => {
       [['      restore power\n', '      close king-valve\n      restore power\n']],
       ['started-against-shut-valve'],
     ],
-    // A shell that is not there yet cannot be shut or opened (state of the parts).
-    [
-      'the valves of a suction drier shut before it is there',
-      'reach-in-burnout',
-      [
-        ['      close valves of suction-drier\n', ''],
-        ['    survey system\n', '    survey system\n    close valves of suction-drier\n'],
-      ],
-      ['no-effect'],
-    ],
   ])('%s', (_what, plan, swaps, names) => {
     expect(told(plan, swaps)).toEqual(names);
   });
