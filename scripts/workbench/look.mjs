@@ -73,6 +73,12 @@ async function goTo(page, text) {
 const word = (page, line, text) =>
   page.locator('.editor-instance .view-line', { hasText: line }).first().getByText(text, { exact: false }).last();
 
+/** The circuit at the cursor in place of the list of files, or the other way round. */
+async function togglePanes(page) {
+  for (const title of ['Circuit at the Cursor', 'folder'])
+    await page.locator('.pane-header', { hasText: title }).first().click();
+}
+
 async function picture(page, name) {
   await page.screenshot({ path: join(pictures, `${name}.png`) });
 }
@@ -92,14 +98,12 @@ async function look(page) {
   await picture(page, 'hover-step');
 
   await goTo(page, '2 psig for 20 min');
-  await page.locator('.pane-header', { hasText: 'Circuit at the Cursor' }).click();
-  await page.locator('.pane-header', { hasText: 'folder' }).click();
+  await togglePanes(page);
   await page.locator('.pane-body .monaco-list-row', { hasText: 'suction-line' }).first().waitFor();
   await page.mouse.move(900, 780);
   await page.waitForTimeout(500);
   await picture(page, 'circuit');
-  await page.locator('.pane-header', { hasText: 'folder' }).click();
-  await page.locator('.pane-header', { hasText: 'Circuit at the Cursor' }).click();
+  await togglePanes(page);
 
   await goTo(page, '1500 micron');
   await page.keyboard.press('End');
@@ -131,6 +135,11 @@ async function look(page) {
     await goTo(page, 'Rain is forecast');
     await page.getByText('scf nitrogen').first().waitFor();
     await picture(page, `procedure-${name}`);
+    await goTo(page, '2 psig for 20 min');
+    await togglePanes(page);
+    await page.locator('.pane-body .monaco-list-row', { hasText: 'suction-line' }).first().waitFor();
+    await picture(page, `circuit-${name}`);
+    await togglePanes(page);
   }
 }
 
