@@ -37,3 +37,17 @@ export function isNewMachine(plan: Plan): boolean {
     isNew('compressor') && isNew('condenser', 'evaporator', 'coaxial-coil', 'plate-exchanger', 'microchannel-coil')
   );
 }
+
+/**
+ * Comfort cooling with no receiver holds about 2 to 4 lb for each 12,000 Btu/h (common practice, no source); a charge three
+ * times off is a slip of the charge or of the capacity. kg/W.
+ */
+export const chargePerCapacity = { low: (0.7 * 0.45359237) / 3516.85, high: (12 * 0.45359237) / 3516.85 };
+
+/** Whether no comfort machine of this capacity has this charge: then neither figure is a measure of anything else. */
+export function outOfProportion(plan: Plan): boolean {
+  const { charge, capacity } = plan.system;
+  if (!charge || !capacity || !isComfort(plan)) return false;
+  const share = charge.quantity.low / capacity.quantity.high;
+  return share < chargePerCapacity.low || share > chargePerCapacity.high;
+}

@@ -9,6 +9,7 @@ import { detectorDoesNotSuit } from './rules/detector-does-not-suit';
 import { flammableJointUnchecked } from './rules/flammable-joint-unchecked';
 import { ignitionSourcesUnchecked } from './rules/ignition-sources-unchecked';
 import { leakSensorMissing } from './rules/leak-sensor-missing';
+import { lineSizeUnlikely } from './rules/line-size-unlikely';
 import { notMadeForRefrigerant } from './rules/not-made-for-refrigerant';
 import { oilDoesNotReturn } from './rules/oil-does-not-return';
 import { oilDoesNotSuit } from './rules/oil-does-not-suit';
@@ -56,6 +57,7 @@ export const suitabilityChecks: readonly Check[] = [
   oldOilLeft,
   oilDoesNotReturn,
   vapourLineTooSmall,
+  lineSizeUnlikely,
   carbonDioxideFreezes,
   chargedAsVapour,
   wrongCurve,

@@ -154,6 +154,31 @@ const heads: readonly Mistake[] = [
   ],
 ];
 
-it.each([...driers, ...statements, ...valves, ...heads])('%s', (_, path, edits, expected) =>
+// Velocities by handbook 10.1: vapour 500 to 4,000 ft/min, liquid about 300.
+const sizes: readonly Mistake[] = [
+  [
+    '2-5/8 for 7/8',
+    'liquid-line-leak.jobplan',
+    [['tube 7/8 in', 'tube 2-5/8 in']],
+    ['line-size-unlikely at suction-line'],
+  ],
+  [
+    '1-1/8 for 3/8',
+    'liquid-line-leak.jobplan',
+    [['tube 3/8 in', 'tube 1-1/8 in']],
+    ['line-size-unlikely at liquid-line'],
+  ],
+  ['1/4 for 3/8', 'liquid-line-leak.jobplan', [['tube 3/8 in', 'tube 1/4 in']], ['line-size-unlikely at liquid-line']],
+  ['ten times the capacity', 'liquid-line-leak.jobplan', [['36000', '360000']], ['charge-does-not-fit at capacity']],
+  ['a tenth of the capacity', 'liquid-line-leak.jobplan', [['36000', '3600']], ['charge-does-not-fit at capacity']],
+  [
+    'a patch of another size',
+    'rubbed-liquid-line-pumped-down.jobplan',
+    [['patch: liquid-line new {\n      tube 1/2 in', 'patch: liquid-line new {\n      tube 3/8 in']],
+    ['line-size-unlikely at liquid-line'],
+  ],
+];
+
+it.each([...driers, ...statements, ...valves, ...heads, ...sizes])('%s', (_, path, edits, expected) =>
   expect(found(path, edits)).toEqual(expected),
 );

@@ -2,7 +2,7 @@ import { conversionMost } from '../../reference/charging';
 import type { Entry } from '../../walk/walk';
 import { isCharge } from '../course';
 import { defineCheck, type Whole } from '../define';
-import { isComfort } from '../equipment';
+import { chargePerCapacity, outOfProportion } from '../equipment';
 import { touched } from '../plant';
 import { changesRefrigerant, chargeInAll, systemSpot } from '../plant-facts';
 import { amount } from '../support';
@@ -13,12 +13,6 @@ const same = 0.15;
 const outMost = 1.5;
 /** Another machine of that size holds between a third and three times of what the old one held (common practice, no source). */
 const otherMost = 3;
-/**
- * Comfort cooling with no receiver holds about 2 to 4 lb for each 12,000 Btu/h (common practice, no source); a charge three
- * times off is a slip of the charge or of the capacity. kg/W.
- */
-const perCapacity = { low: (0.7 * 0.45359237) / 3516.85, high: (12 * 0.45359237) / 3516.85 };
-
 /** A charge that contradicts another one that the plan states. */
 export const chargeDoesNotFit = defineCheck({
   name: 'charge-does-not-fit',
@@ -86,11 +80,11 @@ function recovered(whole: Whole): void {
 function ofCapacity(whole: Whole): void {
   const { plan } = whole;
   const { charge, capacity } = plan.system;
-  if (!charge || !capacity || !isComfort(plan)) return;
-  const share = charge.quantity.low / capacity.quantity.high;
-  if (share >= perCapacity.low && share <= perCapacity.high) return;
+  if (!charge || !capacity || !outOfProportion(plan)) return;
   const [bound, span] = systemSpot(plan, 'capacity', 'full');
-  const usual = [perCapacity.low, perCapacity.high].map((each) => amount(plan, 'mass', each * capacity.quantity.high));
+  const usual = [chargePerCapacity.low, chargePerCapacity.high].map((each) =>
+    amount(plan, 'mass', each * capacity.quantity.high),
+  );
   whole.reportAt(bound, span, {
     message: `A machine of ${amount(plan, 'power', capacity.quantity.high)} with ${amount(plan, 'mass', charge.quantity.low)} of refrigerant is out of all proportion; no such machine holds less than ${usual[0]} or more than ${usual[1]} (common practice, no source): read charge and capacity again.`,
     root: 'plate',

@@ -41,7 +41,7 @@ export const oilDoesNotReturn = defineCheck({
     instead: [['tube 7/8 in ACR\n      length 40 ft', 'tube 7/8 in ACR\n      length 40 ft\n      rise 18 ft']],
   },
   plan(whole) {
-    for (const { part, message } of tooSlow(whole.plan)) whole.reportPart(part, { message });
+    for (const { part, message } of tooSlow(whole.plan)) whole.reportPart(part, { message, concerns: [part] });
   },
 });
 

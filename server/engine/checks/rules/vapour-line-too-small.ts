@@ -8,6 +8,8 @@ import { equivalentLineLength, lineVelocity, pressureDrop, saturationLoss } from
 import { computed, input, named } from '../../takeoff/given';
 import { loadsOf } from '../../takeoff/lines';
 import { defineCheck } from '../define';
+import { outOfProportion } from '../equipment';
+import { isTooWide } from '../line-speed';
 import { perHead } from '../per-head';
 import { lines, unfit } from '../plant-facts';
 import { amount } from '../support';
@@ -39,7 +41,7 @@ export const vapourLineTooSmall = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     for (const { part, message } of [...thin(whole.plan), ...overloaded(whole.plan)])
-      whole.reportPart(part, { message });
+      whole.reportPart(part, { message, concerns: [part] });
   },
 });
 
@@ -59,6 +61,8 @@ const thin = perHead((plan): readonly Told[] =>
       part.kind.kind === 'liquid-line' && part.properties.tube ? [part.properties.tube] : [],
     );
     const liquid = bores.sort((a, b) => a.bore - b.bore)[0];
+    // A liquid line that is too wide for any flow is told as that.
+    if (parts.some((part) => part.kind.kind === 'liquid-line' && isTooWide(plan, part))) return [];
     return parts.flatMap(({ index, name, kind, properties: { tube } }): readonly Told[] =>
       isVapourLine(kind) && tube && liquid && tube.bore < liquid.bore * 0.99
         ? [
@@ -75,7 +79,8 @@ const thin = perHead((plan): readonly Told[] =>
 /** The lines that are too small, each with what is to be said of it. */
 const overloaded = perHead((plan): readonly Told[] => {
   const told = new Set(thin(plan).map(({ part }) => part));
-  if (plan.system.velocityAccepted !== null || unfit(plan) !== null) return [];
+  // A capacity that the charge contradicts is told as that.
+  if (plan.system.velocityAccepted !== null || unfit(plan) !== null || outOfProportion(plan)) return [];
   return lines(plan).flatMap((line) => {
     const found = isMeasured(line) && !told.has(line.index) && !isAccepted(plan, line) ? lost(plan, line) : null;
     if (!found) return [];
