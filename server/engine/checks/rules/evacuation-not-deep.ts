@@ -1,7 +1,7 @@
 import type { Amount } from '../../plan/term';
 import { finalLevel, shallowestSheet } from '../../reference/evacuation';
 import type { Entry } from '../../walk/walk';
-import { defineCheck } from '../define';
+import { defineCheck, type Whole } from '../define';
 import { isVehicle } from '../equipment';
 import { standsNow } from '../plant';
 import { roundedLimit } from '../rounding';
@@ -16,7 +16,7 @@ export const evacuationNotDeep = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'No later step pumps these parts lower than this one, and its target is above 500 micron. Rough pulls before it are not meant, nor a target that cites a sheet, unless it lies above what any sheet asks; that is the measure of a vehicle, too.',
+    'No later step pumps these parts lower than this one before refrigerant comes to them, and its target is above 500 micron. Rough pulls before it are not meant, nor a target that cites a sheet, unless it lies above what any sheet asks; that is the measure of a vehicle, too.',
   why: 'Above that level water still stands in the oil; with POE it becomes acid.',
   source: `${finalLevel.source}; whatever is cited: ${shallowestSheet.source}`,
   wrong: {
@@ -33,16 +33,7 @@ export const evacuationNotDeep = defineCheck({
     ],
   },
   plan(whole) {
-    const last = new Map<number, { readonly entry: Entry; readonly level: number }>();
-    const end = whole.entries.at(-1)?.after;
-    for (const entry of whole.entries)
-      for (const event of entry.events)
-        if (event.type === 'evacuates')
-          // What is off at the end of the job was swept before it was taken off, not dried.
-          for (const space of event.spaces)
-            for (const part of space.parts)
-              if (end && standsNow(end, part)) last.set(part, { entry, level: event.level });
-    for (const { entry, level } of new Set(last.values())) {
+    for (const { entry, level } of lastPulls(whole)) {
       const isCited = typeof entry.slot.step.values['per'] === 'string';
       const isWheeled = isVehicle(whole.plan);
       const most = (isCited || isWheeled ? shallowestSheet : finalLevel).quantity.high;
@@ -69,3 +60,32 @@ export const evacuationNotDeep = defineCheck({
     }
   },
 });
+
+interface Pull {
+  readonly entry: Entry;
+  readonly level: number;
+}
+
+/** The last pull on each part before refrigerant comes to it, each time that it does, and before the job ends. */
+function lastPulls({ entries }: Whole): ReadonlySet<Pull> {
+  const pulls = new Set<Pull>();
+  const last = new Map<number, Pull>();
+  const end = entries.at(-1)?.after;
+  for (const entry of entries) {
+    for (const event of entry.events) {
+      if (event.type !== 'evacuates') continue;
+      const pull = { entry, level: event.level };
+      // What is off at the end of the job was swept before it was taken off, not dried.
+      for (const { parts } of event.spaces)
+        for (const part of parts) if (end && standsNow(end, part)) last.set(part, pull);
+    }
+    if (entry.after.parts === entry.before.parts) continue;
+    for (const [part, pull] of last) {
+      if (entry.after.parts[part]!.contents.every(({ gas }) => gas !== 'refrigerant')) continue;
+      pulls.add(pull);
+      last.delete(part);
+    }
+  }
+  for (const pull of last.values()) pulls.add(pull);
+  return pulls;
+}
