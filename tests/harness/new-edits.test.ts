@@ -30,7 +30,7 @@ test.each([
 });
 
 test('three edits in four of the new set are ruled', () => {
-  const outcomes = [...ruled(folders.slice(0, 1), 40, 0, 'new')];
+  const outcomes = [...ruled(folders.slice(0, 1), 8, 0, 'new')];
   expect(outcomes.length).toBeGreaterThan(60);
   const clear = outcomes.filter((each) => each.ruling.verdict !== 'unclear');
   expect(clear.length / outcomes.length).toBeGreaterThan(0.75);
