@@ -107,24 +107,39 @@ export function unattended(plan: Plan, plant: Plant): Left | null {
 /** What a line is left with over night to keep air out; more is a test or a mistake. Pa over the atmosphere. */
 const holdingCharge = 31 * psi;
 
-/** Liquid between shut valves in nothing but pipe: it has no room to grow as it warms. */
-function liquidShutIn(plant: Plant): Left | null {
-  if (plant.marks.has('pump-down')) return null;
-  for (const space of touchedSpaces(plant)) {
-    if (space.openings.length > 0 || !space.parts.every((index) => isFullOfLiquid(plant.graph.parts[index]!))) continue;
+/** Liquid between shut valves in nothing but pipe and driers: it has no room to grow as it warms. */
+export interface ShutIn {
+  readonly space: Space;
+  /** The line or the drier that would burst. */
+  readonly body: number;
+  readonly refrigerant: string;
+}
+
+export function liquidSections(plant: Plant): readonly ShutIn[] {
+  if (plant.marks.has('pump-down')) return [];
+  const { parts } = plant.graph;
+  return touchedSpaces(plant).flatMap((space) => {
+    if (space.openings.length > 0 || !space.parts.every((index) => isFullOfLiquid(parts[index]!))) return [];
     const held = heldBy(plant, space);
-    const line = space.parts.find((index) => isLine(plant.graph.parts[index]!.kind));
-    if (held.gas !== 'refrigerant' || !held.liquid || line === undefined) continue;
-    return {
-      message: (say) =>
-        `${say.part(line)} is shut in full of liquid ${held.refrigerant ?? 'refrigerant'}, with no room to grow as it warms: open a valve at one end, or recover it.`,
-      severity: 'error',
-      root: `liquid ${line}`,
-      concerns: space.parts,
-      related: [{ part: line, message: 'this line' }],
-    };
-  }
-  return null;
+    const body =
+      space.parts.find((index) => isLine(parts[index]!.kind)) ?? space.parts.find((index) => isDrier(parts[index]!));
+    if (held.gas !== 'refrigerant' || !held.liquid || body === undefined) return [];
+    return [{ space, body, refrigerant: held.refrigerant ?? 'refrigerant' }];
+  });
+}
+
+function liquidShutIn(plant: Plant): Left | null {
+  const [first] = liquidSections(plant);
+  if (!first) return null;
+  const { space, body, refrigerant } = first;
+  return {
+    message: (say) =>
+      `${say.part(body)} is shut in full of liquid ${refrigerant}, with no room to grow as it warms: open a valve at one end, or recover it.`,
+    severity: 'error',
+    root: `liquid ${body}`,
+    concerns: space.parts,
+    related: [{ part: body, message: `this ${isDrier(plant.graph.parts[body]!) ? 'drier' : 'line'}` }],
+  };
 }
 
 const isFullOfLiquid = (part: Part): boolean =>

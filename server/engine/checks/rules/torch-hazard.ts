@@ -2,8 +2,9 @@ import { contentsOfCell } from '../../circuit/settle';
 import { cellOf, endPasses } from '../../circuit/spaces';
 import type { Contents } from '../../circuit/state';
 import { defineCheck, type Here, type WayOut } from '../define';
+import { liquidSections } from '../left-behind';
 import { endName, underPressure } from '../plant';
-import { gauge } from '../support';
+import { edits, gauge } from '../support';
 import { moveDown } from '../ways-out';
 
 /** A flame at a part that holds refrigerant, solvent or pressure. */
@@ -14,9 +15,16 @@ export const torchHazard = defineCheck({
   acceptable: false,
   reads: 'state',
   ground: 'published',
-  yieldsTo: ['final-purge-weak', 'final-purge-short', 'wet-with-solvent', 'open-under-pressure', 'charge-still-in'],
+  yieldsTo: [
+    'final-purge-weak',
+    'final-purge-short',
+    'wet-with-solvent',
+    'open-under-pressure',
+    'charge-still-in',
+    'section-not-recovered',
+  ],
   meaning:
-    'At this step a joint is brazed while the part at one side of it holds refrigerant or gas under pressure, or is wet with solvent.',
+    'At this step a joint is brazed while the part at one side of it holds refrigerant or gas under pressure, or is wet with solvent; or a shut valve at the joint shuts in a line or a drier full of liquid.',
   why: 'Refrigerant and solvent make acid and poison gas in a flame, oil mist burns like a blow-lamp, and a joint under pressure blows molten metal at the brazer.',
   source:
     '29 CFR 1910.252 and fire code practice (handbook 11, cut and braze); solvent: common practice (handbook 5.3)',
@@ -37,14 +45,15 @@ export const torchHazard = defineCheck({
       if (!event.torch) continue;
       // What a step opens itself has let its gas out by the time of the torch; pressure then is told at the opening.
       if (here.events('opens').some((opened) => opened.part === event.part)) continue;
-      const near = new Set(event.ends.flatMap((end) => graph.joints[graph.ends[end]!.joint]?.ends ?? [end]));
+      const near: ReadonlySet<number> = new Set(
+        event.ends.flatMap((end) => graph.joints[graph.ends[end]!.joint]?.ends ?? [end]),
+      );
+      besideLiquid(here, near);
       for (const end of near) {
         const { part } = graph.ends[end]!;
         const state = plant.parts[part]!;
         // Behind a shut valve or a shut seat the flame does not meet what the part holds.
         if (state.mounted === 'none' || !endPasses(plant, graph.ends[end]!)) continue;
-        // Behind a seat that is shut, as at the outlet of a king valve, the joint itself is empty.
-        if (!endPasses(plant, graph.ends[end]!)) continue;
         const held = contentsOfCell(plant, cellOf(end));
         const what =
           held.gas === 'refrigerant' && !state.ownCharge
@@ -66,6 +75,51 @@ export const torchHazard = defineCheck({
     }
   },
 });
+
+/** A flame by a valve behind which liquid is shut in: the valve, and the liquid with it, grows hot. */
+function besideLiquid(here: Here, near: ReadonlySet<number>): void {
+  const { graph } = here.before;
+  const parts = new Map([...near].map((end) => [graph.ends[end]!.part, end]));
+  for (const { space, body, refrigerant } of liquidSections(here.before)) {
+    const valve = space.parts.find((part) => parts.has(part));
+    if (valve === undefined || endPasses(here.before, graph.ends[parts.get(valve)!]!)) continue;
+    here.report({
+      message: (say) =>
+        `A torch comes to ${endName(graph, parts.get(valve)!)} while ${say.part(body)} behind it is shut in full of liquid ${refrigerant}, with no room to grow: recover it first.`,
+      slot: 'what',
+      root: `liquid ${body}`,
+      concerns: space.parts,
+      related: [{ part: body, message: 'the liquid stands here' }],
+      fixes: [recoverToo(here, valve, near)],
+    });
+  }
+}
+
+/** The valve is held open when the other side of the joint is recovered, so that the liquid comes out, too. */
+const recoverToo = (here: Here, valve: number, near: ReadonlySet<number>): WayOut => {
+  const { graph } = here.before;
+  const { name, kind } = graph.parts[valve]!;
+  const what = kind.shuts === undefined ? `valves of ${name}` : name;
+  const by = kind.shuts === 'power' ? ' by magnet' : kind.shuts === 'control' ? ' by stem' : '';
+  const beside = [...near].map((end) => graph.ends[end]!.part).filter((part) => part !== valve);
+  return {
+    title: `Open ${what} before the recovery`,
+    edits: (mend) => {
+      const { entries } = mend.view.walk;
+      const recovery = entries
+        .slice(0, entries.indexOf(here.entry))
+        .reverse()
+        .find(({ events }) =>
+          events.some(
+            (event) =>
+              event.type === 'recovers' &&
+              event.spaces.some((space) => beside.some((part) => space.parts.includes(part))),
+          ),
+        );
+      return recovery ? edits(mend.insertBefore(recovery.slot.step, `open ${what}${by}`)) : [];
+    },
+  };
+};
 
 /** Brazed before the gas of a test comes in, or when the refrigerant is out. */
 const another = (here: Here, end: number, held: Contents): WayOut =>

@@ -2,6 +2,7 @@ import type { Step } from '../../plan/step';
 import type { Entry } from '../../walk/walk';
 import { lastBeforeLeaving } from '../course';
 import { defineCheck } from '../define';
+import { liquidSections } from '../left-behind';
 import { standsNow, touched } from '../plant';
 import { edits } from '../support';
 
@@ -14,7 +15,8 @@ export const valveLeftShut = defineCheck({
   reads: 'state',
   ground: 'practice',
   yieldsTo: ['compressor-without-refrigerant'],
-  meaning: 'A valve that a step closed is still shut when the plan ends, or a magnet or stem still holds one open.',
+  meaning:
+    'A valve that a step closed is still shut when the plan ends, or a magnet or stem still holds one open. Where liquid is shut in by it with no room to grow, the finding is an error.',
   why: 'A compressor pumps against a shut valve and bursts or burns; a valve held open floods the compressor at the first stop.',
   source: 'common practice: every valve that is closed has its opening (handbook 13.5)',
   wrong: {
@@ -31,6 +33,7 @@ export const valveLeftShut = defineCheck({
     const { start } = whole.view.walk;
     const { graph } = whole.plan;
     // Valves that one step shut are one mistake, mended by one edit.
+    const liquid = liquidSections(last.after).flatMap(({ space }) => space.parts);
     const ways = new Map<string, string[]>();
     for (const part of graph.parts) {
       if (!touched(graph, part.index) || !standsNow(last.after, part.index)) continue;
@@ -64,10 +67,12 @@ export const valveLeftShut = defineCheck({
       whole.report(entry, {
         message: held
           ? `${part.name} is held open by ${held} here and never returned to control.`
-          : `${part.name} is shut here and never opened again.`,
+          : `${part.name} is shut here and never opened again${liquid.includes(part.index) ? ', and liquid that is shut in by it has no room to grow' : ''}.`,
         slot: 'what',
         root,
         concerns: [part.index],
+        // Liquid with no room to grow bursts what it is shut in.
+        ...(liquid.includes(part.index) && { severity: 'error' as const }),
         fixes: [
           {
             title: 'Put it back before anybody goes',
