@@ -1,8 +1,11 @@
+import type { Part } from '../../circuit/graph';
+import type { Name } from '../../plan/term';
+import type { Entry } from '../../walk/walk';
 import { has } from '../course';
-import { defineCheck, type Here, type WayOut } from '../define';
+import { defineCheck, type Here, type WayOut, type Whole } from '../define';
 import { isCharged, readyCompressors, touched } from '../plant';
 import { roundTrip } from '../round-trip';
-import { insertBefore, takeOut } from '../ways-out';
+import { insertBefore, takeOut, writeAt } from '../ways-out';
 
 /** A pump-down that gathers nothing. */
 export const pumpDownInVain = defineCheck({
@@ -14,7 +17,7 @@ export const pumpDownInVain = defineCheck({
   ground: 'practice',
   yieldsTo: ['refrigerant-not-stated', 'compressor-without-refrigerant'],
   meaning:
-    'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or nothing is opened after it.',
+    'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or into a part of the low side; or while the machine heats or defrosts, which is an error; or nothing is opened after it.',
   why: 'The lines stay full; whoever opens them next relies on a charge that is not put away.',
   source: 'common practice (handbook 13.5: shut the liquid side, run, stop, shut the suction side)',
   wrong: {
@@ -28,6 +31,7 @@ export const pumpDownInVain = defineCheck({
     ],
   },
   plan(whole) {
+    turnedRound(whole);
     // A charge that is put away at the end, with nothing opened after it.
     const last = whole.entries.reduce((found, entry, at) => (has(entry, 'pumps-down') ? at : found), -1);
     const entry = whole.entries[last];
@@ -41,6 +45,7 @@ export const pumpDownInVain = defineCheck({
   },
   step(here) {
     if (here.events('pumps-down').length === 0) return;
+    if (intoLowSide(here)) return;
     const plant = here.before;
     if (!plant.running) {
       here.report({ message: 'The machine stands still here, and draws nothing in: start it first.', root: here.step });
@@ -69,6 +74,52 @@ export const pumpDownInVain = defineCheck({
     });
   },
 });
+
+/** A pump-down into what the compressor draws from, or into a part that holds nothing. */
+function intoLowSide(here: Here): boolean {
+  const name = here.step.values['into'] as Name | undefined;
+  const { graph } = here.plan;
+  const part = graph.parts.find((each) => each.name === name?.text);
+  if (!part || holdsCharge(part)) return false;
+  const store =
+    graph.parts.find((each) => each.kind.kind === 'receiver' && holdsCharge(each)) ?? graph.parts.find(holdsCharge);
+  here.report({
+    message: (say) =>
+      `${say.part(part.index)} ${part.highSide ? 'holds no charge' : 'lies on the side that the compressor draws from'}: a pump-down gathers the charge in ${store ? say.part(store.index) : 'the condenser or the receiver'}.`,
+    slot: 'into',
+    root: here.step,
+    concerns: [part.index],
+    fixes: store ? writeAt(here.step, name, store.name) : [],
+  });
+  return true;
+}
+
+/** A receiver, or a coil that gives heat off in cooling. */
+const holdsCharge = ({ kind, highSide }: Part): boolean =>
+  kind.kind === 'receiver' || kind.kind === 'condenser' || (kind.group === 'coil' && highSide);
+
+/** A machine that was last turned to heating, or to defrost with its own hot gas, puts its charge where it is wanted out of. */
+function turnedRound(whole: Whole): void {
+  let turned: { readonly entry: Entry; readonly mode: string } | null = null;
+  for (const entry of whole.entries) {
+    for (const event of entry.events) {
+      if (event.type === 'starts')
+        turned = event.mode !== null && event.mode !== 'cooling' ? { entry, mode: event.mode } : null;
+      if (event.type !== 'pumps-down' || !turned || !entry.before.running) continue;
+      const { cause } = turned.entry;
+      const { mode } = turned;
+      whole.report(entry, {
+        message: (say) =>
+          `The machine runs in ${mode} since ${say.step(cause)}: its hot gas goes to the other coil and its lines, and the charge gathers where it is to come out. Turn it to cooling first.`,
+        severity: 'error',
+        root: entry.slot.step,
+        concerns: [],
+        related: [{ cause, message: `it was turned to ${mode} here` }],
+        fixes: [insertBefore('Turn it to cooling first', entry.slot.step, 'start system in cooling')],
+      });
+    }
+  }
+}
 
 /** Solenoid valves, which go back to control, are shut before it where they hold the charge back. */
 function shutFirst(here: Here, compressor: number): readonly WayOut[] {
