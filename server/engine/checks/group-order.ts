@@ -78,6 +78,7 @@ import { valveLeftShut } from './rules/valve-left-shut';
 import { valveNotAdjusted } from './rules/valve-not-adjusted';
 import { valveWithoutPower } from './rules/valve-without-power';
 import { valvesOpenedEarly } from './rules/valves-opened-early';
+import { visitsOutOfOrder } from './rules/visits-out-of-order';
 import { wayBackUnsafe } from './rules/way-back-unsafe';
 import { workWithoutLockOut } from './rules/work-without-lock-out';
 import { writtenDownEarly } from './rules/written-down-early';
@@ -158,6 +159,7 @@ export const orderChecks: readonly Check[] = [
   checkedAfterStart,
   conversionNotCarriedThrough,
   followUpMissing,
+  visitsOutOfOrder,
   labelMissing,
   leakCheckMissing,
   recordMissing,

@@ -179,6 +179,26 @@ const sizes: readonly Mistake[] = [
   ],
 ];
 
-it.each([...driers, ...statements, ...valves, ...heads, ...sizes])('%s', (_, path, edits, expected) =>
+const visits: readonly Mistake[] = [
+  [
+    'a visit that is due before the one in front of it',
+    'reach-in-burnout.jobplan',
+    [['visit "Acid, drop" within 2 days', 'visit "Acid, drop" within 5 days']],
+    ['visits-out-of-order at visit'],
+  ],
+  [
+    'the pressure drop is read of a drier that is not there any more',
+    'heat-pump-mild-burnout.jobplan',
+    [
+      [
+        '      leak-check system\n      record quantities, readings\n    }\n  }',
+        '      read pressure-drop of suction-drier, at most 3 psi, after 30 min\n      leak-check system\n      record quantities, readings\n    }\n  }',
+      ],
+    ],
+    ['no-effect at read'],
+  ],
+];
+
+it.each([...driers, ...statements, ...valves, ...heads, ...sizes, ...visits])('%s', (_, path, edits, expected) =>
   expect(found(path, edits)).toEqual(expected),
 );

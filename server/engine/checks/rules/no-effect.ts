@@ -44,6 +44,8 @@ export const noEffect = defineCheck({
       message: `This changes nothing: ${event.why}.`,
       ...(event.grave && { severity: 'warning' as const }),
       concerns: event.parts ?? [],
+      // Whatever is done to a part that is not there has one cause.
+      ...(event.grave && event.parts && { root: `off ${event.parts.join()}` }),
       fixes: [{ title: 'Take the step out', edits: (mend) => edits(mend.remove(here.step)) }],
     });
   },

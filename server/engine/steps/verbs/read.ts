@@ -2,8 +2,8 @@ import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
 import { choice, name } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
-import { markAll } from '../acts';
-import { verb } from '../verb';
+import { markAll, part } from '../acts';
+import { type Act, verb } from '../verb';
 
 /** Takes a reading. */
 export const readStep = verb({
@@ -33,6 +33,10 @@ export const readStep = verb({
   example: 'read pressure-drop of suction-drier, at most 4 psi',
   perform(values, act) {
     markAll(act, act.targets(values.what));
+    // While the machine stands there is nothing to read anywhere.
+    const off = act.draft.now().running ? act.parts(values.what).filter((index) => isOff(act, index)) : [];
+    for (const index of off)
+      act.emit({ type: 'no-effect', why: `${part(act, index).name} is not in place`, grave: true, parts: [index] });
     act.emit({ type: 'reads', of: values.what?.map((selector) => selector.noun) ?? [] });
   },
   say: (values, speech) => ({
@@ -46,3 +50,5 @@ export const readStep = verb({
       .join(', '),
   }),
 });
+
+const isOff = (act: Act, index: number): boolean => act.draft.part(index).mounted === 'none';
