@@ -24,8 +24,10 @@ function ofItem(item: Item, file: string): readonly Finding[] {
   const known = ofItems.get(item);
   if (known && (known.length === 0 || known[0]!.at.file === file)) return known;
   let found: Finding[] | null = null;
-  for (const fault of item.faults) {
+  for (const each of item.faults) {
     found ??= [];
+    const fault = item.kind === 'statement' ? bracketed(item.terms, each) : each;
+    if (!fault) continue;
     const sign = item.kind === 'statement' ? signOfUnit(item.terms, fault) : null;
     const at = { file, item, from: sign?.from ?? fault.from, to: sign?.to ?? fault.to };
     found.push({
@@ -44,6 +46,21 @@ function ofItem(item: Item, file: string): readonly Finding[] {
   }
   ofItems.set(item, found ?? none);
   return found ?? none;
+}
+
+/** A remark in brackets is told once, from the first bracket to the last; null for the bracket that closes it. */
+function bracketed(tokens: readonly Token[], fault: SyntaxFault): SyntaxFault | null {
+  if (fault.name !== 'unreadable-text') return fault;
+  const at = tokens.findIndex((token) => token.at === fault.from);
+  const [token] = at < 0 ? [] : [tokens[at]!];
+  if (!token || !/[()]/.test(token.text)) return fault;
+  const opens = (each: Token): boolean => each.kind === 'error' && each.text.includes('(');
+  const closes = (each: Token): boolean => each.kind === 'error' && each.text.includes(')');
+  if (closes(token) && !opens(token)) return tokens.slice(0, at).some(opens) ? null : fault;
+  const last = tokens.slice(at).find(closes);
+  if (!last) return fault;
+  const message = 'Brackets have no meaning here: a remark stands behind # at the end of the line, or in a note.';
+  return { ...fault, message, to: end(last) };
 }
 
 /**

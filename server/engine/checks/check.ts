@@ -5,7 +5,7 @@ import type { Bound } from '../plan/bind';
 import { wordSpan } from '../plan/gather';
 import type { Acceptance, Plan } from '../plan/plan';
 import type { Span } from '../plan/read-terms';
-import type { Step } from '../plan/step';
+import { isUnread, type Step } from '../plan/step';
 import type { Name } from '../plan/term';
 import type { PlanView } from '../view';
 import type { Entry, Walk } from '../walk/walk';
@@ -112,6 +112,7 @@ function entryRaws({ plan, walk }: PlanView): readonly Raw[] {
     const heres = fresh.map((entry, at) =>
       hereOf(plan, entry, (report) => {
         const { step } = entry.slot;
+        if (report.slot && isUnread(step, report.slot)) return;
         const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
         (found[at] ??= []).push({ check: current, report, file: step.file, bound: step.bound, span, entry });
       }),
@@ -136,6 +137,7 @@ function wholeOf(each: Check, view: PlanView, raws: Raw[]): Whole {
     entries: view.walk.entries,
     report: (entry, report) => {
       const { step } = entry.slot;
+      if (report.slot && isUnread(step, report.slot)) return;
       at(step.bound, (report.slot && step.spans[report.slot]) || wordSpan(step.bound), report, step.file, entry);
     },
     reportAt: (bound, span, report, file) => at(bound, span, report, file),

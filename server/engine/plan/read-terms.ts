@@ -11,6 +11,17 @@ export interface Span {
 
 const isUnreadable = (token: Token): boolean => token.kind === 'error';
 
+/** A line without what the text has no meaning for, and without what stands between brackets: a remark of its author. */
+function readable(tokens: readonly Token[]): readonly Token[] {
+  let depth = 0;
+  return tokens.filter((token) => {
+    if (!isUnreadable(token)) return depth === 0;
+    if (token.text.includes('(')) depth++;
+    if (token.text.includes(')')) depth = Math.max(0, depth - 1);
+    return false;
+  });
+}
+
 /** The name under which a slot's value stands, with its key cut into words; made once a form. */
 export interface Key {
   readonly name: string;
@@ -80,7 +91,7 @@ export function readTerms(form: Form, common: Form, all: readonly Token[], whole
     return read;
   }
   // What the text itself has no meaning for is told by its own fault, and only there.
-  const tokens = all.some(isUnreadable) ? all.filter((token) => !isUnreadable(token)) : all;
+  const tokens = all.some(isUnreadable) ? readable(all) : all;
   const values: Record<string, unknown> = {};
   const spans: Record<string, Span> = {};
   const faults: TermFault[] = [];
@@ -98,6 +109,8 @@ export function readTerms(form: Form, common: Form, all: readonly Token[], whole
     if ('fault' in reading) {
       const { fault } = reading;
       const last = tokens[cursor.index - 1];
+      // A span without a value says that something was said there which cannot be read: see `isUnread`.
+      if (!(name in values) && last) spans[name] = { from, to: Math.max(end(last), fault.to) };
       faults.push(
         fault.from >= 0 ? fault : { ...fault, from: last ? last.at : whole.from, to: last ? end(last) : whole.to },
       );

@@ -42,8 +42,110 @@ export function rereadTerms(form: Form, common: Form, tokens: readonly Token[], 
       return { ...again, spans: spansAsWritten(again, token, meant), faults: [told ?? slipFault(token, meant.text)] };
     }
   }
-  return first;
+  return leftOut(form, common, tokens, whole, first) ?? first;
 }
+
+/** Words that are left out together: `length 3 ft` in a place that knows no length. */
+const mostLeftOut = 3;
+
+/**
+ * Reads the line with the fewest words left out that makes it read: what nobody understands is told once, and the rest of the
+ * step is done. Null where no few words are at fault.
+ */
+function leftOut(form: Form, common: Form, tokens: readonly Token[], whole: Span, first: Terms): Terms | null {
+  const [told] = first.faults;
+  if (!told || told.name === 'said-twice' || told.name === 'missing-term') return null;
+  for (const { out, rest } of shortenings(form, tokens, first, told)) {
+    const again = readTerms(form, common, rest, whole);
+    if (again.faults.length > 0 || swallows(form, again) || joins(form, first, again)) continue;
+    const unread = Object.entries(first.spans).filter(([name]) => !(name in first.values) && !(name in again.values));
+    const [from, to] = [out[0]!.at, end(out.at(-1)!)];
+    const says = told.name !== 'unexpected-term' || told.instead.length > 0;
+    return {
+      values: again.values,
+      spans: { ...again.spans, ...Object.fromEntries(unread) },
+      faults: [
+        says && from <= told.from && told.to <= to
+          ? told
+          : { name: 'unexpected-term', message: strange(out), from, to, instead: [] },
+      ],
+    };
+  }
+  return null;
+}
+
+/** A line without some words at its fault: first without what was told and the words that ran into the noun before it. */
+function* shortenings(
+  form: Form,
+  tokens: readonly Token[],
+  first: Terms,
+  told: TermFault,
+): Generator<{ readonly out: readonly Token[]; readonly rest: readonly Token[] }> {
+  const kept = understood(form, tokens, first);
+  const without = (at: number, count: number) => ({
+    out: tokens.slice(at, at + count),
+    rest: [...tokens.slice(0, at), ...tokens.slice(at + count)],
+  });
+  const inTold = tokens.filter((token) => told.from <= token.at && end(token) <= told.to && !kept.has(token));
+  const at = inTold.length > 0 ? tokens.indexOf(inTold[0]!) : 0;
+  let before = 0;
+  const runsIn = (token: Token): boolean => token.kind !== 'comma' && !kept.has(token);
+  while (before < Math.min(at, mostLeftOut) && runsIn(tokens[at - before - 1]!)) before++;
+  for (; before > 0; before--) yield without(at - before, inTold.length + before);
+  for (let count = 1; count <= mostLeftOut; count++)
+    for (let from = 0; from + count <= tokens.length; from++) {
+      const made = without(from, count);
+      if (made.out.some((token) => kept.has(token)) || isPiece(tokens, from, count)) continue;
+      // Half a figure is none: of `5 bananas` the number goes with its word.
+      const isHalf = inTold.some((token) => !made.out.includes(token));
+      if (isHalf && made.out.some((token) => inTold.includes(token) && token.kind !== 'word')) continue;
+      // What is left out stands in the fault, or beside it.
+      if (end(made.out.at(-1)!) + 1 >= told.from && made.out[0]!.at <= told.to + 1) yield made;
+    }
+  if (inTold.length > mostLeftOut) yield without(at, inTold.length);
+}
+
+/** Whether words stand together with others, with no blank between: `e3` of `1e3` says nothing by itself. */
+const isPiece = (tokens: readonly Token[], at: number, count: number): boolean =>
+  [at, at + count].some(
+    (k) =>
+      tokens[k - 1] !== undefined &&
+      tokens[k] !== undefined &&
+      end(tokens[k - 1]!) === tokens[k]!.at &&
+      tokens[k]!.kind !== 'comma' &&
+      tokens[k - 1]!.kind !== 'comma',
+  );
+
+/** The words of a line that were read, but for those that may have run into a noun behind its first word. */
+function understood(form: Form, tokens: readonly Token[], { values, spans }: Terms): ReadonlySet<Token> {
+  const found = new Set<Token>();
+  for (const [name, span] of Object.entries(spans)) {
+    if (!(name in values)) continue;
+    const isSelection = (form[name] as Slot | undefined)?.term?.type === 'selection' && Array.isArray(values[name]);
+    const runIn = isSelection
+      ? (values[name] as readonly Selector[]).flatMap(({ noun }) => noun.split(' ').slice(1))
+      : [];
+    for (const token of tokens)
+      if (span.from <= token.at && end(token) <= span.to && !runIn.includes(token.text)) found.add(token);
+  }
+  return found;
+}
+
+/** Whether words that stood apart have run together to one noun, since the word between them went. */
+function joins(form: Form, before: Terms, after: Terms): boolean {
+  const nouns = (terms: Terms): readonly string[] =>
+    Object.entries(form).flatMap(([name, slot]) => {
+      const value = terms.values[name];
+      return (slot as Slot).term?.type === 'selection' && Array.isArray(value)
+        ? (value as readonly Selector[]).map(({ noun }) => noun)
+        : [];
+    });
+  const known = nouns(before);
+  return nouns(after).some((noun) => noun.includes(' ') && !known.includes(noun));
+}
+
+const strange = (tokens: readonly Token[]): string =>
+  `"${shortened(tokens.map((token) => token.text).join(' '))}" cannot stand here.`;
 
 /** A token in place of a slip, and the line with it. */
 interface Mending {

@@ -118,7 +118,10 @@ export function selection(nouns: readonly string[] = [], free = false): Term<rea
       }
 
       function ownOf(noun: string): string | null {
-        return free || nouns.includes(noun) ? noun : (nouns.find((own) => isSlip(noun, own)) ?? null);
+        if (free || nouns.includes(noun)) return noun;
+        // `power at the panel` is `power` with words too many.
+        const inIt = noun.includes(' ') ? nouns.find((own) => ` ${noun} `.includes(` ${own} `)) : undefined;
+        return nouns.find((own) => isSlip(noun, own)) ?? inIt ?? null;
       }
 
       /** In `superheat of txv-1, txv-2` the names behind the first belong to the same `of`. */

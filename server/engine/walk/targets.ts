@@ -4,7 +4,7 @@ import { type Space, spaces } from '../circuit/spaces';
 import type { PartState, Plant } from '../circuit/state';
 import type { Selector } from '../plan/selection';
 import type { Target } from '../steps/verb';
-import { meantNoun } from './meant';
+import { type MeantPhrase, meantNoun, meantPhrase } from './meant';
 
 /** What `each open part` asks for: which proof counts, and at which level (Pa absolute). */
 export interface Wanted {
@@ -22,12 +22,22 @@ export function resolve(plant: Plant, selector: Selector, wanted: Wanted): Targe
   if (selector.standing === 'open') return { selector, parts: openParts(plant, wanted), thing: null };
   const members =
     membersOf(graph, selector.noun) ?? (selector.own === null ? meantMembers(graph, selector.noun) : null);
+  const phrase = members === null && selector.own === null ? phraseIn(graph, selector.noun) : null;
+  if (phrase) {
+    const meant = { ...selector, standing: selector.standing ?? phrase.standing };
+    const parts = phrase.nouns.flatMap((noun) => membersOf(graph, noun) ?? []);
+    return { selector: meant, parts: [...new Set(parts)].filter((index) => stands(plant, index, meant)), thing: null };
+  }
   if (members === null) {
     const noun = selector.own ?? selector.noun;
     return { selector: noun === selector.noun ? selector : { ...selector, noun }, parts: [], thing: noun };
   }
   return { selector, parts: members.filter((index) => stands(plant, index, selector)), thing: null };
 }
+
+/** What a noun with words too many names all the same. */
+export const phraseIn = (graph: Graph, noun: string): MeantPhrase | null =>
+  meantPhrase(noun, (word) => membersOf(graph, word) !== null);
 
 /** The parts that a misspelt noun can only mean. */
 function meantMembers(graph: Graph, noun: string): readonly number[] | null {

@@ -94,7 +94,7 @@ const wrong: readonly Row[] = [
   ['density 1.25 kg/L', 'density 1.25 kg', 'wrong-kind', '1.25 kg'],
   ['to 500 micron', 'to 30 s', 'wrong-kind', '30 s'],
   ['test-pressure 450 psig', 'test-pressure 450 psi', 'ambiguous-reference', '450 psi', '450 psig'],
-  ['to 500 micron', 'to 66 Pa', 'ambiguous-reference', '66 Pa', '66 Pa absolute'],
+  ['to 0 inHg', 'to 66 kPa', 'ambiguous-reference', '66 kPa', '66 kPa gauge'],
   ['test-pressure 450 psig', 'test-pressure 450 bar', 'ambiguous-reference', '450 bar', '450 bar gauge'],
   ['outdoors 70 degF', 'outdoors 70', 'no-unit', '70'],
   ['outdoors 70 degF', 'outdoors 70 F', 'unknown-unit', '70 F', '70 degF'],

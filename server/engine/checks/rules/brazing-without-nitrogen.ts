@@ -1,3 +1,4 @@
+import { isUnread } from '../../plan/step';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
 import { edits, inOwn } from '../support';
@@ -22,6 +23,7 @@ export const brazingWithoutNitrogen = defineCheck({
   },
   right: { base: 'split' },
   step(here) {
+    if (isUnread(here.step, 'nitrogen')) return;
     const bare = here.events('joins').filter((event) => event.torch && event.nitrogen === null);
     const [first] = bare;
     if (!first) return;

@@ -41,7 +41,7 @@ export const decayLimitHigh = defineCheck({
       const from = Math.max(rule.from * 1.01, rounded(rule.from) * 1.001);
       const to = Math.max(rule.to * 1.01, (rounded(rule.from) + rounded(rule.to - rule.from)) * 1.001);
       const isOverRule = here.per === null && start <= from && end > to;
-      const isWet = start < wet && end > wet;
+      const isWet = start > 0 && start < wet && end > wet;
       if (!isOverRule && !isWet) continue;
       const said = `From ${vacuum(here.plan, start)} this lets the vacuum rise to ${vacuum(here.plan, end)}`;
       const frozen = shown(here.plan, exactly('temperature', 273.15));

@@ -1,3 +1,4 @@
+import { isUnread } from '../../plan/step';
 import { defineCheck } from '../define';
 import { edits, inOwn } from '../support';
 
@@ -25,7 +26,10 @@ export const decayLimitMissing = defineCheck({
   step(here) {
     if (here.per) return;
     for (const event of here.events('stands')) {
-      const missing = [...(event.time ? [] : ['a time']), ...(event.rise === null ? ['a limit'] : [])];
+      const missing = [
+        ...(event.time || isUnread(here.step, 'time') ? [] : ['a time']),
+        ...(event.rise === null && !isUnread(here.step, 'rise') ? ['a limit'] : []),
+      ];
       if (missing.length === 0) continue;
       here.report({
         message: `This decay test has no ${missing.join(' and no ').replace(/a /g, '')}: state ${missing.join(' and ')}, so that it can fail.`,

@@ -7,8 +7,8 @@ import { shortened } from '../../plan/shortened';
 import type { Name } from '../../plan/term';
 import type { Slot } from '../../plan/vocabulary';
 import { isSlip, nearest } from '../../quantity';
-import { membersOf } from '../../walk/targets';
-import { defineCheck, type Said } from '../define';
+import { membersOf, phraseIn } from '../../walk/targets';
+import { defineCheck, type Said, type WayOut } from '../define';
 import { namesIn } from '../support';
 
 /** A step names something that is not there. It reads names: a name has no other state than to be known or not. */
@@ -93,6 +93,24 @@ function checkSelector(here: Said, slot: string, selector: Selector, choices: re
   const names = [...graph.named.keys()];
   // Verbs that take any thing are only doubted where a part was most likely meant.
   if (free && !slip(selector.noun, names)) return;
+  const own = selector.noun.includes(' ')
+    ? choices.find((choice) => ` ${selector.noun} `.includes(` ${choice} `))
+    : undefined;
+  const phrase = own === undefined ? phraseIn(graph, selector.noun) : null;
+  if (own !== undefined || phrase) {
+    const strange =
+      own === undefined ? phrase!.strange.join(' ') : ` ${selector.noun} `.replace(` ${own} `, ' ').trim();
+    const right = own ?? [phrase!.standing, phrase!.nouns.join(', ')].filter(Boolean).join(' ');
+    here.report({
+      message:
+        strange === ''
+          ? `"${shortened(selector.noun)}" is no name: between two parts stands a comma, "${right}".`
+          : `"${shortened(strange)}" cannot stand here: "${right}" is understood. What nobody needs to check stands behind # or in a note.`,
+      slot,
+      fixes: writeInstead(here, selector, selector.noun, right),
+    });
+    return;
+  }
   // A standard is written over roles: a job without such a part leaves the step without effect, which is no mistake.
   if (kindNamed(selector.noun) && here.step.file !== here.plan.file) return;
   say(
@@ -123,19 +141,19 @@ function say(
   here.report({
     message: `There is no ${what} "${shortened(name)}"${near ? `; the nearest is "${near}"` : list}.`,
     slot,
-    ...(near && {
-      fixes: [
-        {
-          title: `Write "${near}"`,
-          edits: (mend) =>
-            mend.write(
-              here.step,
-              at.from + at.text.lastIndexOf(name),
-              at.from + at.text.lastIndexOf(name) + name.length,
-              near,
-            ),
-        },
-      ],
-    }),
+    ...(near && { fixes: writeInstead(here, at, name, near) }),
   });
 }
+
+const writeInstead = (
+  here: Said,
+  at: { readonly text: string; readonly from: number },
+  name: string,
+  by: string,
+): readonly WayOut[] => [
+  {
+    title: `Write "${by}"`,
+    edits: (mend) =>
+      mend.write(here.step, at.from + at.text.lastIndexOf(name), at.from + at.text.lastIndexOf(name) + name.length, by),
+  },
+];

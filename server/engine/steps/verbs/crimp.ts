@@ -1,7 +1,7 @@
 import { bounded, quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
 import { clause, first } from '../../plan/vocabulary';
-import { close, endsOf } from '../acts';
+import { close, endsOf, holeLeft } from '../acts';
 import { atEnds, tail } from '../slots';
 import { verb } from '../verb';
 
@@ -19,8 +19,9 @@ export const crimp = verb({
     'Squeezes an open end and leaves a small hole, so that a flush builds up pressure behind it; it is cut off afterwards (trim).',
   example: 'crimp each kept line at far end, leaving 1/8 in',
   perform(values, act) {
+    const opening = holeLeft(act, values.opening);
     for (const index of act.parts(values.what))
-      close(act, endsOf(act, index, values.ends ?? 'far end'), 'crimp', act.quantity(values.opening)?.low ?? null);
+      close(act, endsOf(act, index, values.ends ?? 'far end'), 'crimp', opening);
   },
   say: (values, speech) => ({
     sentence: `Crimp ${speech.parts(values.what)} at ${values.ends ?? 'far end'}`,
