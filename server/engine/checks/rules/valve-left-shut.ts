@@ -1,6 +1,6 @@
 import type { Step } from '../../plan/step';
 import type { Entry } from '../../walk/walk';
-import { lastBeforeLeaving } from '../course';
+import { beginsToRun, lastBeforeLeaving } from '../course';
 import { defineCheck } from '../define';
 import { liquidSections } from '../left-behind';
 import { standsNow, touched } from '../plant';
@@ -64,6 +64,7 @@ export const valveLeftShut = defineCheck({
       if (own) own.push(way);
       else ways.set(root, [way]);
       const all = ways.get(root)!;
+      const runs = held ? undefined : firstRun(whole.entries, entry);
       whole.report(entry, {
         message: held
           ? `${part.name} is held open by ${held} here and never returned to control.`
@@ -71,6 +72,7 @@ export const valveLeftShut = defineCheck({
         slot: 'what',
         root,
         concerns: [part.index],
+        related: runs ? [{ cause: runs.cause, message: `it runs from here with ${part.name} shut` }] : [],
         // Liquid with no room to grow bursts what it is shut in.
         ...(liquid.includes(part.index) && { severity: 'error' as const }),
         fixes: [
@@ -87,6 +89,10 @@ export const valveLeftShut = defineCheck({
     }
   },
 });
+
+/** The first step behind another one that sets the machine, or a part of it, going. */
+const firstRun = (entries: readonly Entry[], from: Entry): Entry | undefined =>
+  entries.slice(entries.indexOf(from) + 1).find(beginsToRun);
 
 /** The last step between two others that sets the machine going: a shut valve is opened before it. */
 function lastStart(entries: readonly Entry[], from: Entry, to: Step): Step | undefined {
