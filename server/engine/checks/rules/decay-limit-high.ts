@@ -31,7 +31,8 @@ export const decayLimitHigh = defineCheck({
         0,
         ...event.spaces.flatMap((space) => space.cells.map((cell) => contentsOfCell(here.before, cell).low)),
       );
-      if (event.rise === null) continue;
+      // With nothing under vacuum there is no level to rise from; what is open has its own finding.
+      if (event.rise === null || start === 0) continue;
       const end = start + event.rise;
       const wet = waterAtFreezing.quantity.low;
       // A level that is too high by itself is the evacuation's finding.
@@ -41,7 +42,7 @@ export const decayLimitHigh = defineCheck({
       const from = Math.max(rule.from * 1.01, rounded(rule.from) * 1.001);
       const to = Math.max(rule.to * 1.01, (rounded(rule.from) + rounded(rule.to - rule.from)) * 1.001);
       const isOverRule = here.per === null && start <= from && end > to;
-      const isWet = start > 0 && start < wet && end > wet;
+      const isWet = start < wet && end > wet;
       if (!isOverRule && !isWet) continue;
       const said = `From ${vacuum(here.plan, start)} this lets the vacuum rise to ${vacuum(here.plan, end)}`;
       const frozen = shown(here.plan, exactly('temperature', 273.15));
