@@ -28,6 +28,7 @@ import { drierOneWay } from './rules/drier-one-way';
 import { drierOpenLong } from './rules/drier-open-long';
 import { evacuatedCold } from './rules/evacuated-cold';
 import { followUpMissing } from './rules/follow-up-missing';
+import { heatGuardMissing } from './rules/heat-guard-missing';
 import { heaterTooShort } from './rules/heater-too-short';
 import { hotWorkWatchMissing } from './rules/hot-work-watch-missing';
 import { instrumentsUnderTest } from './rules/instruments-under-test';
@@ -100,6 +101,7 @@ export const orderChecks: readonly Check[] = [
   recoveryTooShallow,
   notProvedZero,
   torchHazard,
+  heatGuardMissing,
   hotWorkWatchMissing,
   brazingWithoutNitrogen,
   brazingFlowRange,
