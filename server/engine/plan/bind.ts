@@ -1,5 +1,6 @@
 import type { Block, Statement, Token } from '../../../grammar/tree';
 import { nearest } from '../quantity';
+import { withPlace } from './elsewhere';
 import { backwardRounds, type Span } from './read-terms';
 import { meantWord, rereadTerms } from './reread';
 import { shortened } from './shortened';
@@ -65,7 +66,10 @@ export class Binder {
     const named = this.vocabulary.named.get(place) === word;
     const read = rereadTerms(word.form, this.vocabulary.common, item.terms, whole);
     const { values, spans } = read;
-    const faults = [...unknown, ...read.faults];
+    const faults = [
+      ...unknown,
+      ...read.faults.map((fault) => withPlace(fault, this.vocabulary, place, word, item.terms)),
+    ];
     const backward = backwardRounds(values, spans['most'] ?? whole);
     if (backward) faults.push(backward);
     if (label && word.label === 'never' && !named) {

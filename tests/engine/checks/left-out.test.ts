@@ -61,3 +61,34 @@ it('two parts with no comma between are both meant', () => {
 it('half a figure is none', () => {
   expect(found('to 500 micron', 'to 1e3 micron')[0]).toMatch(/^not-a-number/);
 });
+
+// A lead who is told that a word cannot stand here asks where it can.
+describe('what cannot stand here is told where it can', () => {
+  it.each([
+    [
+      'liquid-line kept {',
+      'liquid-line kept length 40 ft {',
+      /"length 40 ft" .* in the block: liquid-line … \{ length /,
+    ],
+    [
+      'test-pressure 450 psig',
+      'test-pressure 450 psig altitude 9 ft',
+      /"altitude 9 ft" .* belongs in a site block: altitude /,
+    ],
+    ['outdoors 80 degF', 'outdoors 80 degF altitude 9 ft', /"altitude 9 ft" .* a line of its own: altitude /],
+    [
+      'to 500 micron',
+      'to 500 micron, rise at most 3 Pa',
+      /"rise at most 3 Pa" .* goes with "decay-test", as in: decay-test /,
+    ],
+    [
+      'flush each kept line into container',
+      'flush each kept line into container 3 ft',
+      /"3 ft" .* "flush" takes .*into …/,
+    ],
+  ] as const)('%s: %s', (from, by, message) => {
+    const all = found(from, by);
+    expect(all[0]).toMatch(message);
+    expect(all).toHaveLength(1);
+  });
+});
