@@ -199,6 +199,34 @@ const visits: readonly Mistake[] = [
   ],
 ];
 
-it.each([...driers, ...statements, ...valves, ...heads, ...sizes, ...visits])('%s', (_, path, edits, expected) =>
-  expect(found(path, edits)).toEqual(expected),
+const swabbed = 'old-lines-swabbed-and-blown.jobplan';
+const orifice = 'fixed-orifice-conversion.jobplan';
+const stock: readonly Mistake[] = [
+  ['no swabs in the van', swabbed, [['    swabs 20\n', '']], ['tool-not-brought at pull-swab']],
+  ['ten swabs for sixteen', swabbed, [['    swabs 20\n', '    swabs 10\n']], ['stock-falls-short at pull-swab']],
+  [
+    'no nitrogen in the van, and no volume known',
+    'one-case-rack-runs-on.jobplan',
+    [['    nitrogen 1 x n2\n', '']],
+    ['tool-not-brought at pressure-test'],
+  ],
+  ['no nitrogen in the van', conversion, [['    nitrogen 1 x n2\n', '']], ['stock-falls-short at break-vacuum']],
+  [
+    'another refrigerant weighed in, of which none is brought',
+    conversion,
+    [['charge system with R-513A', 'charge system with R-134a']],
+    ['other-refrigerant at charge'],
+  ],
+  [
+    'another oil filled in, of which none is brought',
+    orifice,
+    [['compressor to POE', 'compressor to mineral']],
+    ['oil-does-not-suit at change-oil'],
+  ],
+  ['another oil brought', orifice, [['oil POE 250', 'oil mineral 250']], ['stock-falls-short at change-oil']],
+];
+
+it.each([...driers, ...statements, ...valves, ...heads, ...sizes, ...visits, ...stock])(
+  '%s',
+  (_, path, edits, expected) => expect(found(path, edits)).toEqual(expected),
 );

@@ -24,18 +24,18 @@ export const oilDoesNotSuit = defineCheck({
     const filled = (here.step.values['to'] ?? here.step.values['with']) as { a?: unknown } | undefined;
     const name = filled?.a as Name | undefined;
     if (name?.refers !== 'oil') return;
-    const why = misfit(here.plan, name.text);
+    const why = oilMisfit(here.plan, name.text);
     const { after } = here.plan.system.oil;
     if (!why) return;
     here.report({
       message: `${why}: fill in one that does.`,
       slot: 'to' in here.step.values ? 'to' : 'with',
-      fixes: after !== null && misfit(here.plan, after) === null ? writeAt(here.step, name, after) : [],
+      fixes: after !== null && oilMisfit(here.plan, after) === null ? writeAt(here.step, name, after) : [],
     });
   },
   plan(whole) {
     const { plan } = whole;
-    const why = misfit(plan, plan.system.oil.after);
+    const why = oilMisfit(plan, plan.system.oil.after);
     const facts = newFacts(plan);
     const family = oilFamily(plan, plan.system.oil.after);
     const [bound, span] = systemSpot(plan, 'oil', 'after', 'before');
@@ -53,14 +53,15 @@ export const oilDoesNotSuit = defineCheck({
       });
     for (const part of plan.graph.parts) {
       const kind = part.properties.oil?.kind;
-      const wrong = kind ? misfit(plan, kind) : null;
+      const wrong = kind ? oilMisfit(plan, kind) : null;
       if (wrong && part.standing !== 'kept' && part.standing !== 'removed')
         whole.reportPart(part.index, { message: `${wrong}, and ${part.name} comes with it.` });
     }
   },
 });
 
-function misfit(plan: Parameters<typeof newFacts>[0], oil: string | null): string | null {
+/** Why an oil does not go with the new refrigerant; null where it does, or where nothing is known of it. */
+export function oilMisfit(plan: Plan, oil: string | null): string | null {
   const facts = newFacts(plan);
   const family = oilFamily(plan, oil);
   if (!facts || !family || oilFit(facts.name, family) !== 'does-not-suit') return null;

@@ -4,11 +4,12 @@ import { exactly, type Quantity } from '../../quantity';
 import { standardAtmosphere } from '../../reference/table-units';
 import type { Shortfall } from '../../takeoff/shortfalls';
 import type { Entry } from '../../walk/walk';
-import { defineCheck, type WayOut } from '../define';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { bringing } from '../example-stock';
 import { brought, figureOf, unusedRefrigerants } from '../stock';
 import { shown } from '../support';
-import { bringMore, written } from '../ways-out';
+import { bringMore, bringToo, written } from '../ways-out';
+import { oilMisfit } from './oil-does-not-suit';
 
 /** The stock that the plan states does not last. */
 export const stockFallsShort = defineCheck({
@@ -46,11 +47,14 @@ export const stockFallsShort = defineCheck({
       // Another one in its place is a finding of its own, other-refrigerant.
       if (kind === 'refrigerant' && unusedRefrigerants(whole.plan).length > 0) continue;
       const item = items.find((each) => named(each, kind, what)) ?? (kind === 'nitrogen' ? items[0] : undefined);
+      if (!item && isMeant(whole.plan, entry, kind, what)) continue;
       whole.report(entry, {
         message: (say) =>
           `${what.charAt(0).toUpperCase()}${what.slice(1)} runs out at ${say.step(entry.cause)}: ${item ? `${shown(whole.plan, missing)} are missing at the most rounds${kind === 'nitrogen' ? ', counting that a cylinder gives nothing below the pressure asked of it' : ''}` : 'none is brought'}; bring more.`,
         root: what,
-        fixes: item ? more(whole.plan, item, kind, missing, askedFrom(whole.entries, entry)) : [],
+        fixes: item
+          ? more(whole.plan, item, kind, missing, askedFrom(whole.entries, entry))
+          : instead(whole.plan, kind, what, missing, items),
         related: item
           ? [
               {
@@ -66,8 +70,40 @@ export const stockFallsShort = defineCheck({
           : [],
       });
     }
+    swabs(whole);
   },
 });
+
+/** A wrong refrigerant or oil that a step names is told as that; of course none of it is brought. */
+function isMeant(plan: Plan, { slot }: Entry, kind: Shortfall['kind'], what: string): boolean {
+  if (slot.step.values['per'] !== undefined) return false;
+  if (kind === 'oil') return oilMisfit(plan, what.replace(/ oil$/, '')) !== null;
+  const comes = plan.graph.parts.some((part) => part.properties.holds?.refrigerant === what);
+  return kind === 'refrigerant' && what !== plan.system.refrigerant.after && !comes;
+}
+
+/** One swab goes through a line once: those that the steps count, against those on the list. */
+function swabs({ plan, entries, report }: Whole): void {
+  const item = brought(plan, 'swabs')[0];
+  const number = item?.bound.values['number'] as number | undefined;
+  if (!item || number === undefined) return;
+  let asked = 0;
+  let short: Entry | undefined;
+  for (const entry of entries) {
+    const each = entry.slot.step.values['number'] as number | undefined;
+    asked += entry.events.filter((event) => event.type === 'swabs').length * (each ?? 1);
+    if (asked > number) short ??= entry;
+  }
+  const span = item.bound.spans['number'];
+  if (short)
+    report(short, {
+      message: (say) =>
+        `Swabs run out at ${say.step(short.cause)}: the steps pull ${asked} through the lines, and ${number} are brought; bring more.`,
+      root: 'swabs',
+      related: [{ bound: item.bound, span: span ?? wordSpan(item.bound), message: 'what is brought' }],
+      fixes: span ? [{ title: `Bring ${asked}`, edits: (mend) => [mend.change(item.bound, span, String(asked))] }] : [],
+    });
+}
 
 const named = (item: BringItem, kind: Shortfall['kind'], what: string): boolean =>
   item.name === what || (kind === 'oil' && `${item.name} oil` === what);
@@ -98,6 +134,24 @@ function more(
 
 /** Nobody brings more of one thing than this to a job (common practice, no source). */
 const mostBrought = 12;
+
+/** What is on no list: in place of the only other one of its kind, or as a line more. */
+function instead(
+  plan: Plan,
+  kind: Shortfall['kind'],
+  what: string,
+  missing: Quantity,
+  items: readonly BringItem[],
+): readonly WayOut[] {
+  const name = kind === 'oil' ? what.replace(/ oil$/, '') : what;
+  const [only] = items;
+  const span = only?.bound.spans[kind];
+  if (only && span && items.length === 1)
+    return [{ title: `Bring ${name}`, edits: (mend) => [mend.change(only.bound, span, name)] }];
+  if (kind !== 'oil' && kind !== 'refrigerant') return [];
+  // A twentieth over, so that rounding does not leave it short.
+  return bringToo(plan, `${kind} ${name} ${written(plan, exactly(missing.kind, missing.high * 1.05))}`);
+}
 
 /** The nitrogen that a full cylinder gives down to a pressure, at the atmosphere, m3. */
 function given(plan: Plan, item: BringItem, asked: number): number | undefined {

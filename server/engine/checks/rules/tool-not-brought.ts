@@ -1,4 +1,4 @@
-import type { BringItem } from '../../plan/plan';
+import type { BringItem, Plan } from '../../plan/plan';
 import type { Entry } from '../../walk/walk';
 import { has } from '../course';
 import { defineCheck, type Whole } from '../define';
@@ -12,7 +12,7 @@ const needs: readonly {
   readonly what: string;
   readonly why: string;
   brings(items: readonly BringItem[]): boolean;
-  asks(entry: Entry): boolean;
+  asks(entry: Entry, whole: Whole): boolean;
   /** One of the shop's that serves, as a line of the list. */
   of(whole: Whole): string | null;
   /** Without it the step cannot be done at all, and nothing else on the list stands in for it. */
@@ -36,6 +36,28 @@ const needs: readonly {
     of: machineFor,
   },
   {
+    what: 'nitrogen',
+    why: 'it presses on the circuit, breaks its vacuum or blows through its lines here',
+    brings: (items) => items.some((item) => item.word === 'nitrogen'),
+    // How much is needed may not be known; where it is, the stock is told to fall short.
+    asks: (entry, { view }) =>
+      entry.events.some(
+        (event) =>
+          (event.type === 'pressurises' && event.medium === 'nitrogen') ||
+          (event.type === 'flows' && event.medium === 'nitrogen' && event.gas === 'nitrogen'),
+      ) && !view.takeOff.shortfalls.some(({ kind }) => kind === 'nitrogen'),
+    of: ({ plan }) => nitrogenFor(plan),
+    severity: 'warning',
+  },
+  {
+    what: 'swabs',
+    why: 'they are pulled through lines here',
+    brings: (items) => items.some((item) => item.word === 'swabs'),
+    asks: (entry) => has(entry, 'swabs'),
+    of: swabsFor,
+    severity: 'warning',
+  },
+  {
     what: 'a vacuum pump',
     why: 'the circuit is evacuated here',
     brings: (items) => items.some((item) => item.word === 'pump'),
@@ -53,7 +75,7 @@ export const toolNotBrought = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The plan states what it brings, and a recovery cylinder, a recovery machine or a pump is not in it though the steps use one (a missing recovery cylinder is a warning, since the gas has nowhere to go); or the refrigerant burns and no leak detector is brought.',
+    'The plan states what it brings, and a recovery cylinder, a recovery machine, a pump, nitrogen or swabs are not in it though the steps use them (a missing recovery cylinder is a warning, since the gas has nowhere to go, and so is nitrogen, or swabs, that a step cannot do without); or the refrigerant burns and no leak detector is brought.',
   why: 'Whether the machine is certified for the gas, and whether the pump reaches the level, can only be told of what is stated; and the van leaves without it.',
   source: 'the list of what is brought, held against the steps',
   wrong: {
@@ -74,10 +96,10 @@ export const toolNotBrought = defineCheck({
     if (bring === null || !bring.some((item) => isTool(item))) return;
     for (const need of needs) {
       if (need.brings(bring)) continue;
-      const entry = whole.entries.find((each) => need.asks(each));
+      const entry = whole.entries.find((each) => need.asks(each, whole));
       if (entry)
         whole.report(entry, {
-          message: `The plan states what it brings and ${need.what} is not in it, though ${need.why}.`,
+          message: `The plan states what it brings and ${need.what} ${need.what.endsWith('s') ? 'are' : 'is'} not in it, though ${need.why}.`,
           slot: 'what',
           root: need.what,
           ...(need.severity && { severity: need.severity }),
@@ -98,6 +120,21 @@ export const toolNotBrought = defineCheck({
 
 const isTool = (item: BringItem): boolean =>
   item.word === 'recovery-machine' || item.word === 'pump' || item.word === 'leak-detector';
+
+function nitrogenFor(plan: Plan): string | null {
+  const name = shopHas(plan, 'nitrogen-cylinder', () => true);
+  return name === undefined ? null : `nitrogen 1 x ${name}`;
+}
+
+/** As many as the steps count. */
+function swabsFor({ entries }: Whole): string {
+  const all = entries.reduce(
+    (sum, { events, slot }) =>
+      sum + events.filter(({ type }) => type === 'swabs').length * ((slot.step.values['number'] as number) ?? 1),
+    0,
+  );
+  return `swabs ${all}`;
+}
 
 function machineFor({ plan, entries }: Whole): string | null {
   const gases = entries.flatMap((entry) =>
