@@ -1,6 +1,7 @@
 import type { Space } from '../../circuit/spaces';
 import { spacesOf } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
+import { has } from '../course';
 import { defineCheck } from '../define';
 import { heldBy, onlyDriers, sectionsLetIn } from '../plant';
 import { edits, inOwn } from '../support';
@@ -48,13 +49,20 @@ export const decayTestMissing = defineCheck({
         fixes: [
           {
             title: 'Decay test before this step',
-            edits: (mend) =>
-              edits(
+            edits: (mend) => {
+              // The plan's own, where it stands too early or too late to see a vacuum.
+              const idle = mend.view.walk.entries.find(
+                (entry) => entry.slot.step.word.word === 'decay-test' && has(entry, 'no-effect'),
+              );
+              const moved = idle ? mend.move(idle.slot.step, 'before', here.step) : [];
+              if (moved.length > 0) return moved;
+              return edits(
                 mend.insertBefore(
                   here.step,
                   `decay-test system for 15 min, rise at most ${inOwn(here.plan, '300 micron', '40 Pa')}`,
                 ),
-              ),
+              );
+            },
           },
         ],
       });

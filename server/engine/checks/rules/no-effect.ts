@@ -27,9 +27,9 @@ export const noEffect = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['joint-left-open', 'part-not-as-stated'],
+  yieldsTo: ['joint-left-open', 'part-not-as-stated', 'decay-test-missing'],
   meaning:
-    'What the step does is done already, or there is nothing for it to act on. Nitrogen breaks, extra tests and repeated evacuations are never meant; a test before anything was opened is. A flush or a purge that meets no line is a warning; so is undoing joints whose ends were flushed or closed before, since another step had them apart.',
+    'What the step does is done already, or there is nothing for it to act on. Nitrogen breaks, extra tests and repeated evacuations are never meant; a test before anything was opened is. A flush or a purge that meets no line, or a decay test of what does not stand under vacuum, is a warning; so is undoing joints whose ends were flushed or closed before, since another step had them apart.',
   why: 'Often a sign that the step stands in the wrong place, or names the wrong part.',
   source: 'common practice',
   wrong: {

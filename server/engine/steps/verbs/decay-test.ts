@@ -20,7 +20,7 @@ export const decayTest = verb({
   example: 'decay-test each open part for 15 min, rise at most 300 micron',
   perform(values, act) {
     const rise = act.quantity(values.rise)?.high ?? null;
-    const { spaces, open } = closedOnly(act, values.what);
+    const { spaces } = closedOnly(act, values.what);
     const under = spaces.filter((space) => heldIn(act, space).gas === 'vacuum');
     for (const space of under) {
       const held = heldIn(act, space);
@@ -29,8 +29,14 @@ export const decayTest = verb({
       if (rise !== null) act.draft.fill(space.cells, { ...held, high: held.low + rise });
     }
     act.emit({ type: 'stands', spaces: under, time: act.quantity(values.time), rise });
-    if (under.length + open.length === 0)
-      act.emit({ type: 'no-effect', why: 'nothing that it reaches stands under vacuum' });
+    // A gauge of microns on pressure is a broken gauge, and a test of nothing is believed.
+    if (under.length === 0)
+      act.emit({
+        type: 'no-effect',
+        why: 'nothing that it reaches stands under vacuum',
+        grave: true,
+        parts: act.parts(values.what),
+      });
   },
   say: (values, speech) => ({
     sentence: `Valve the pump off and watch the vacuum: ${speech.parts(values.what)}`,
