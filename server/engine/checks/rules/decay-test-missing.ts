@@ -5,6 +5,7 @@ import { has } from '../course';
 import { defineCheck } from '../define';
 import { heldBy, onlyDriers, sectionsLetIn } from '../plant';
 import { edits, inOwn } from '../support';
+import { said } from '../ways-out';
 
 /** Refrigerant let into a vacuum that nobody watched. */
 export const decayTestMissing = defineCheck({
@@ -54,7 +55,12 @@ export const decayTestMissing = defineCheck({
               const idle = mend.view.walk.entries.find(
                 (entry) => entry.slot.step.word.word === 'decay-test' && has(entry, 'no-effect'),
               );
-              const moved = idle ? mend.move(idle.slot.step, 'before', here.step) : [];
+              // What it names may be cut off from the rest by then; the system is not.
+              const moved = idle
+                ? mend.move(idle.slot.step, 'before', here.step, (text) =>
+                    text.replace(said(idle.slot.step, 'what'), 'system'),
+                  )
+                : [];
               if (moved.length > 0) return moved;
               return edits(
                 mend.insertBefore(
