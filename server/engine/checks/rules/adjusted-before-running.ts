@@ -41,7 +41,7 @@ export const adjustedBeforeRunning = defineCheck({
           continue;
         whole.report(entry, {
           message: running
-            ? `The ${event.what} is adjusted after ${since > 0 ? amount(whole.plan, 'time', since) : 'no stated time'} of steady running: wait 15 minutes after the start and after each change.`
+            ? `The ${event.what} is adjusted after ${since > 0 ? amount(whole.plan, 'time', since) : 'no stated time'} of steady running: wait 15 minutes after the start and after each change (${steadyTime.source}).`
             : `The ${event.what} is adjusted while the system stands still: start it first.`,
           slot: entry.slot.step.spans['after'] ? 'after' : 'what',
           fixes: running

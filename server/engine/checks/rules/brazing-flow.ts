@@ -33,7 +33,7 @@ export const brazingFlowRange = defineCheck({
       if (low >= usual.low * 0.99 && high <= usual.high * 1.01) continue;
       const right = flow ? inOwn(here.plan, '5 cfh', '2.5 L/min') : inOwn(here.plan, '1.5 psig', '10 kPa gauge');
       here.report({
-        message: `Nitrogen at ${shown(here.plan, nitrogen, flow ? { as: 'cfh' } : {})} is out of the usual ${flow ? inOwn(here.plan, '2 to 10 cfh', '1 to 5 L/min') : `${inOwn(here.plan, '1 to 2 psig', '7 to 14 kPa gauge')} at an open end`} while brazing: ${high > usual.high ? 'it cools the joint and draws air in' : 'scale forms in the tube'}.`,
+        message: `Nitrogen at ${shown(here.plan, nitrogen, flow ? { as: 'cfh' } : {})} is out of the usual ${flow ? inOwn(here.plan, '2 to 10 cfh', '1 to 5 L/min') : `${inOwn(here.plan, '1 to 2 psig', '7 to 14 kPa gauge')} at an open end`} while brazing (${(flow ? brazingFlow : brazingPressureOpenEnd).source}): ${high > usual.high ? 'it cools the joint and draws air in' : 'scale forms in the tube'}.`,
         slot: 'nitrogen',
         fixes: [
           {

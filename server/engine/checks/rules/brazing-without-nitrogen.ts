@@ -1,4 +1,5 @@
 import { isUnread } from '../../plan/step';
+import { brazingFlow } from '../../reference/nitrogen-practice';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
 import { edits, inOwn } from '../support';
@@ -30,7 +31,7 @@ export const brazingWithoutNitrogen = defineCheck({
     const parts = bare.map((event) => event.part);
     here.report({
       message: (say) =>
-        `${say.parts(parts)} ${isOrAre(parts.length)} brazed here with no nitrogen through the tube: let ${inOwn(here.plan, '2 to 10 cfh', '1 to 5 L/min')} flow, or state a joint that needs no torch.`,
+        `${say.parts(parts)} ${isOrAre(parts.length)} brazed here with no nitrogen through the tube: let ${inOwn(here.plan, '2 to 10 cfh', '1 to 5 L/min')} flow (${brazingFlow.source}), or state a joint that needs no torch.`,
       fixes: [
         {
           title: `Let nitrogen flow at ${inOwn(here.plan, '5 cfh', '2.5 L/min')}`,

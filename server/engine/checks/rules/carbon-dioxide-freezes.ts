@@ -88,7 +88,7 @@ export const carbonDioxideFreezes = defineCheck({
       const low = event.held.find((held) => held.high < triplePoint);
       if (event.refrigerant !== refrigerant || event.phase !== 'liquid' || !low) continue;
       here.report({
-        message: `Liquid ${refrigerant} turns to dry ice below ${gauge(here.plan, triplePoint)}, and ${low.gas === 'refrigerant' ? 'less' : low.gas} stands here: charge vapour until it is above that, and liquid only then.`,
+        message: `Liquid ${refrigerant} turns to dry ice below ${gauge(here.plan, triplePoint)} (its triple point), and ${low.gas === 'refrigerant' ? 'less' : low.gas} stands here: charge vapour until it is above that, and liquid only then.`,
         slot: 'phase',
         fixes: [
           { title: 'Charge vapour first', edits: (mend) => edits(mend.replace(here.step, 'phase', 'as vapour')) },
@@ -113,7 +113,7 @@ function letIn(here: Here): void {
     const line = `charge ${parts[named]!.name} with ${refrigerant} as vapour`;
     here.report({
       message: (say) =>
-        `Liquid ${refrigerant} comes through ${say.parts(liquid)} into ${say.parts(section.parts)}, where it turns to dry ice below ${gauge(here.plan, triplePoint)}: let vapour in first.`,
+        `Liquid ${refrigerant} comes through ${say.parts(liquid)} into ${say.parts(section.parts)}, where it turns to dry ice below ${gauge(here.plan, triplePoint)} (its triple point): let vapour in first.`,
       slot: 'what',
       concerns: section.parts,
       fixes: [{ title: `First: ${line}`, edits: (mend) => edits(mend.insertBefore(here.step, line)) }],

@@ -63,7 +63,7 @@ export const evacuationNotReachable = defineCheck({
             : (ultimate?.low ?? null);
         if (reaches !== null && event.level < reaches * 0.99) {
           whole.report(entry, {
-            message: `${pump.name} with its hoses reaches ${vacuum(plan, reaches)} at best, and the step asks for ${vacuum(plan, event.level)}: bring another pump or shorter and wider hoses, or set a level that can be reached.`,
+            message: `${pump.name} with its hoses reaches ${vacuum(plan, reaches)} at best (from its flow, its ultimate level and the bore and length of the hoses), and the step asks for ${vacuum(plan, event.level)}: bring another pump or shorter and wider hoses, or set a level that can be reached.`,
             slot: 'level',
             fixes: usualLevel(plan, entry.slot.step, reaches),
             related: [{ bound: pump.bound, message: 'the pump' }],

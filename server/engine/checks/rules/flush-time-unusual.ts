@@ -34,7 +34,7 @@ export const flushTimeUnusual = defineCheck({
         const line = whole.plan.graph.parts[event.line]?.name ?? '';
         if (event.time.low < low || event.time.high > high) {
           whole.report(entry, {
-            message: `${shown(whole.plan, event.time)} is outside the usual ${shown(whole.plan, shotTime.quantity)} for one shot: ${event.time.low < low ? 'the wall is not wetted' : 'split it into shots with a purge between'}, or cite the sheet that asks for it.`,
+            message: `${shown(whole.plan, event.time)} is outside the usual ${shown(whole.plan, shotTime.quantity)} for one shot (${shotTime.source}): ${event.time.low < low ? 'the wall is not wetted' : 'split it into shots with a purge between'}, or cite the sheet that asks for it.`,
             slot: 'time',
             root: entry.slot.step,
             fixes: inOneShot(whole, entry, at),

@@ -58,7 +58,7 @@ export const heldTooShort = defineCheck({
           : 'tells a leak or water from the settling of the gauge';
       whole.report(proof.entry, {
         message: (say) =>
-          `${say.parts(bare)} ${isOrAre(bare.length)} held for ${shown(whole.plan, exactly('time', proof.held))} only, and nothing under ${shown(whole.plan, time)} ${why}. Hold it longer, or cite the sheet.`,
+          `${say.parts(bare)} ${isOrAre(bare.length)} held for ${shown(whole.plan, exactly('time', proof.held))} only, and nothing under ${shown(whole.plan, time)} ${why} (${proof.way === 'pressure' ? testHold.source : decayRule.source}). Hold it longer, or cite the sheet.`,
         slot: 'time',
         root: proof.entry.slot.step,
         concerns: bare,

@@ -51,7 +51,7 @@ export const oldOilLeft = defineCheck({
       const repeat = last?.slot.within.find((step) => step.word.word === 'repeat');
       if (last && repeat && goesOn(repeat, limit, last.slot.step)) continue;
       const share = amount(plan, 'share', residue.share);
-      const message = `${part.name} is left with ${share} of the old ${before} oil, and ${amount(plan, 'share', limit)} are accepted${ours ? ' by the house rule' : ''}: plan more rounds, or repeat until it is at most that.`;
+      const message = `${part.name} is left with ${share} of the old ${before} oil, and ${amount(plan, 'share', limit)} are accepted ${ours ? 'by the house rule' : `(${oldOilAccepted.source})`}: plan more rounds, or repeat until it is at most that.`;
       const related = ours ? [{ bound: ours.bound, file: ours.file, message: 'the house limit' }] : [];
       if (last)
         whole.report(last, {

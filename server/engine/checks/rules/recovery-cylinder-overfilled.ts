@@ -13,6 +13,9 @@ import { cylinderFor, figureOf, houseLimit } from '../stock';
 import { amount } from '../support';
 import { bringMore } from '../ways-out';
 
+/** What a cylinder may take, as a message cites it (`netFill`). */
+const fillSource = '0.80 of its water capacity times the specific gravity: AHRI Guideline K';
+
 /** More gas than the cylinder may hold. */
 export const recoveryCylinderOverfilled = defineCheck({
   name: 'recovery-cylinder-overfilled',
@@ -69,7 +72,7 @@ export const recoveryCylinderOverfilled = defineCheck({
     const room = each * item.number - held;
     if (charge <= room * 1.005) return;
     whole.report(entry, {
-      message: `${amount(plan, 'mass', charge)} of ${refrigerant} come out here, and ${item.number > 1 ? `${item.number} x ` : ''}${item.label ?? item.name} ${held > 0 ? `with ${amount(plan, 'mass', held)} in it ` : ''}may take ${amount(plan, 'mass', Math.max(0, room))}${house ? ` by the house limit of ${amount(plan, 'share', house.quantity.high)}` : ''}: bring more or larger cylinders.`,
+      message: `${amount(plan, 'mass', charge)} of ${refrigerant} come out here, and ${item.number > 1 ? `${item.number} x ` : ''}${item.label ?? item.name} ${held > 0 ? `with ${amount(plan, 'mass', held)} in it ` : ''}may take ${amount(plan, 'mass', Math.max(0, room))}${house ? ` by the house limit of ${amount(plan, 'share', house.quantity.high)}` : ` (${fillSource})`}: bring more or larger cylinders.`,
       slot: 'into',
       fixes: bringMore(item, Math.ceil((charge + held) / each)),
       related: [
@@ -99,7 +102,7 @@ function overfullItems(whole: Whole): ReadonlySet<BringItem> {
     if (!most || held.quantity.high <= most.low * Math.max(1, item.number) * 1.005) continue;
     found.add(item);
     whole.reportAt(item.bound, held.span, {
-      message: `${item.number > 1 ? `${item.number} x ` : ''}${item.name} cannot hold ${held.amount.literal.text} of ${holding.text}: at most ${amount(plan, 'mass', most.low)} ${item.number > 1 ? 'each ' : ''}may be in it.`,
+      message: `${item.number > 1 ? `${item.number} x ` : ''}${item.name} cannot hold ${held.amount.literal.text} of ${holding.text}: at most ${amount(plan, 'mass', most.low)} ${item.number > 1 ? 'each ' : ''}may be in it (${fillSource}).`,
     });
   }
   return found;
