@@ -26,6 +26,21 @@ function mended(text: string, workspace: Workspace, finding: Finding): string {
 
 const heats = 'energise controls for 24 h';
 
+/** A machine that nobody opens, topped up by these steps. */
+const toppedUp = (...steps: readonly string[]): Example => ({
+  base: 'rack',
+  plan: 'kind repair',
+  steps: ['survey system', 'start system', ...steps, 'record quantities, readings'].join('\n'),
+  instead: [
+    ['refrigerant R-22 -> R-448A', 'refrigerant R-448A'],
+    ['oil mineral -> POE', 'oil POE'],
+    ['liquid-drier: filter-drier new', 'liquid-drier: filter-drier kept'],
+    ['txv-1: expansion-valve new', 'txv-1: expansion-valve kept'],
+    ['txv-2: expansion-valve new', 'txv-2: expansion-valve kept'],
+    ['recover-charge 60 lb', 'recover-charge 46 lb'],
+  ],
+});
+
 // Mistakes beside the one of a check's own page: each is one finding at its step, and its way out leaves nothing.
 describe('a mistake that the page does not show', () => {
   it.each([
@@ -106,6 +121,22 @@ describe('a mistake that the page does not show', () => {
           ],
         ],
       },
+    ],
+    [
+      'gas for a machine that leaks (40 CFR 84.106)',
+      'leak-check-missing',
+      'charge system with R-448A 5 lb',
+      toppedUp(
+        'charge system with R-448A 5 lb',
+        'adjust charge with R-448A to level after 15 min',
+        'leak-check system',
+      ),
+    ],
+    [
+      'gas for a machine that leaks, as a trim (40 CFR 84.106)',
+      'leak-check-missing',
+      'adjust charge with R-448A to level after 15 min, at most 55 lb',
+      toppedUp('adjust charge with R-448A to level after 15 min, at most 55 lb', 'leak-check system'),
     ],
   ] as readonly (readonly [string, string, string, Example])[])('%s', (_, name, step, example) => {
     const text = exampleText(example);
