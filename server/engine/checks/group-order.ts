@@ -14,6 +14,7 @@ import { chargeStillIn } from './rules/charge-still-in';
 import { chargedAfterStart } from './rules/charged-after-start';
 import { checkedAfterStart } from './rules/checked-after-start';
 import { circuitIncomplete } from './rules/circuit-incomplete';
+import { circuitOutOfOrder } from './rules/circuit-out-of-order';
 import { closedOnMadeJoint } from './rules/closed-on-made-joint';
 import { closureLeftIn } from './rules/closure-left-in';
 import { compressorWithoutRefrigerant } from './rules/compressor-without-refrigerant';
@@ -125,6 +126,7 @@ export const orderChecks: readonly Check[] = [
   partNotAsStated,
   piercingValveLeftOn,
   circuitIncomplete,
+  circuitOutOfOrder,
   refrigerantNotStated,
   refrigerantNeverChanged,
   removedAndNeeded,
