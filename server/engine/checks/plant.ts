@@ -104,6 +104,8 @@ export function flowsBothWays(graph: Graph, part: Part): boolean {
 const standAlike = (one: Plant, other: Plant): boolean =>
   one.ends === other.ends &&
   one.power === other.power &&
+  one.running === other.running &&
+  one.lockedOut === other.lockedOut &&
   one.parts.every(
     (part, at) => part.position === other.parts[at]!.position && part.mounted === other.parts[at]!.mounted,
   );

@@ -29,8 +29,9 @@ export function seatPasses(plant: Plant, part: Part): boolean {
     case undefined:
       return true;
     case 'hand':
+      return state.position === 'open';
     case 'driven':
-      return state.position === 'open' || (state.position === 'control' && plant.power !== 'locked-out');
+      return state.position === 'open' || (state.position === 'control' && meters(plant, part));
     case 'power':
     case 'control':
       return state.position === 'open' || (state.position === 'control' && plant.power === 'on');
@@ -38,6 +39,13 @@ export function seatPasses(plant: Plant, part: Part): boolean {
       return state.position === 'open'; // one way only: it does not equalise, unless it is held open
   }
 }
+
+/**
+ * Whether a motor valve under control lets refrigerant through: while the machine runs, and the coil behind it with it. At rest
+ * its controller parks it shut, whether it has power or not.
+ */
+const meters = (plant: Plant, part: Part): boolean =>
+  plant.running && plant.power !== 'locked-out' && !plant.lockedOut.has(part.index + 1);
 
 /** Whether gas that is in the part gets to this end of it. */
 export function endPasses(plant: Plant, end: End): boolean {
@@ -107,7 +115,7 @@ export function spaces(plant: Plant): readonly Space[] {
     known = new Map();
     remembered.set(plant.ends, known);
   }
-  let ways: string = plant.power;
+  let ways: string = `${plant.power}${plant.running ? '!' : ''}${[...plant.lockedOut.keys()].join()}`;
   // One letter each that tells all values apart: "none" and "new" do not begin alike here.
   for (const part of plant.parts)
     ways += `${part.mounted === 'none' ? '-' : part.mounted[0]}${part.position?.[0] ?? ''}`;

@@ -123,3 +123,17 @@ describe('machines on wheels (handbook 13.6: section 609, 29 inHg for 15 to 30 m
     expect(found('trailer-unit-converted', bare, ['built 2015', 'built 2015\n    equipment transport'])).toEqual([]);
   });
 });
+
+describe('a motor valve under control (semantics: it comes shut and stays where it was last driven; at rest it is parked shut)', () => {
+  it.each([
+    ['vrf-branch-leak', '    open eev-3 by service-tool\n', 'the machine stands'],
+    [
+      'carbon-dioxide-case',
+      '    open eev-6 by service-tool\n    recover',
+      'the machine runs on, its case is locked out',
+    ],
+  ])('%s', (plan, open) => {
+    expect(found(plan)).toEqual([]);
+    expect(found(plan, [open, open.includes('recover') ? '    recover' : ''])).toContain('section-not-recovered');
+  });
+});
