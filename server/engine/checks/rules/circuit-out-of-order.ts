@@ -67,9 +67,9 @@ export const circuitOutOfOrder = defineCheck({
       // The circuit closes: what it ends with it begins with.
       round.go(circuit.series, null);
       const begins = round.ends;
-      round.misplaced = null;
+      round.misplaced.length = 0;
       round.go(circuit.series, begins);
-      if (round.misplaced) report(whole, circuit, round.misplaced, metered);
+      if (round.misplaced.length > 0) report(whole, circuit, round.misplaced, metered);
     });
   },
 });
@@ -83,7 +83,7 @@ interface Misplaced {
 
 /** One way round a circuit, keeping what flows. */
 class Round {
-  misplaced: Misplaced | null = null;
+  readonly misplaced: Misplaced[] = [];
   ends: Stretch | null = null;
   private behind: Part | null = null;
   private readonly named: ReadonlyMap<string, Part>;
@@ -112,7 +112,7 @@ class Round {
   private pass(part: Part | undefined, stretch: Stretch | null): Stretch | null {
     if (!part || part.standing === 'removed') return stretch;
     const may = belongs[part.kind.kind];
-    if (stretch && may && !may.includes(stretch)) this.misplaced ??= { part, stretch, behind: this.behind };
+    if (stretch && may && !may.includes(stretch)) this.misplaced.push({ part, stretch, behind: this.behind });
     const next = behindOf(part, stretch);
     if (next !== stretch) this.behind = part;
     return next;
@@ -131,14 +131,21 @@ function behindOf(part: Part, stretch: Stretch | null): Stretch | null {
   return stretch === 'fed' ? 'vapour' : stretch;
 }
 
-function report(whole: Whole, circuit: CircuitSpec, { part, stretch, behind }: Misplaced, metered: number): void {
+function report(whole: Whole, circuit: CircuitSpec, all: readonly Misplaced[], metered: number): void {
   // Between two metering devices, one for each way of a heat pump, liquid is held and seen as well.
-  if (stretch === 'fed' && metered > 1 && part.kind.group !== 'line') return;
+  const odd = all.filter(({ part, stretch }) => stretch !== 'fed' || metered < 2 || part.kind.group === 'line');
+  // What a circuit is begun with is right more often than what stands in it.
+  const [first] = [...odd].sort((a, b) => Number(isCompressor(a.part)) - Number(isCompressor(b.part)));
+  if (!first) return;
+  const { part, stretch, behind } = first;
   const may = belongs[part.kind.kind]!.map((each) => where[each]);
   whole.reportPart(part.index, {
-    message: `${part.name} stands ${where[stretch]} in the order of flow, and no ${part.kind.kind} does: it belongs ${may.join(' or ')}: move its statement, or name its kind.`,
+    message: `${part.name} stands ${where[stretch]} in the order of flow, and no ${part.kind.kind} does: it belongs ${may.join(' or ')}. Move its statement or its neighbour's, or name its kind.`,
     root: `order ${circuit.name ?? ''}`,
     concerns: [part.index],
-    related: behind ? [{ part: behind.index, message: 'the stretch begins behind this part' }] : [],
+    related: [
+      ...(behind ? [{ part: behind.index, message: 'the stretch begins behind this part' }] : []),
+      ...odd.flatMap((each) => (each === first ? [] : [{ part: each.part.index, message: 'out of order with it' }])),
+    ],
   });
 }

@@ -33,6 +33,8 @@ export const breakVacuum = verb({
     const gas = values.with ?? 'nitrogen';
     for (const space of under) {
       const held = heldIn(act, space);
+      // What is pumped down after it is a vacuum that nobody has watched yet.
+      for (const index of space.parts) act.draft.setPart(index, { decayTested: null });
       act.draft.fill(
         space.cells,
         gas === 'refrigerant'
