@@ -4,6 +4,7 @@ const whole = [
   'recovery 1 x rc-125 empty',
   'recovery-machine rm-2',
   'regulator reg-800',
+  'leak-detector A2L',
   'pump vp-8 with 2 x vac-3-4',
   'refrigerant R-454B 10 lb',
   'oil POE 600 fl-oz',

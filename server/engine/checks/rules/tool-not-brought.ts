@@ -15,8 +15,6 @@ const needs: readonly {
   asks(entry: Entry, whole: Whole): boolean;
   /** One of the shop's that serves, as a line of the list. */
   of(whole: Whole): string | null;
-  /** Without it the step cannot be done at all, and nothing else on the list stands in for it. */
-  readonly severity?: 'warning';
 }[] = [
   {
     what: 'a recovery cylinder',
@@ -26,7 +24,6 @@ const needs: readonly {
     asks: (entry) =>
       entry.events.some((event) => event.type === 'recovers' && event.spaces.length > 0 && event.into === null),
     of: () => null,
-    severity: 'warning',
   },
   {
     what: 'a recovery machine',
@@ -47,7 +44,6 @@ const needs: readonly {
           (event.type === 'flows' && event.medium === 'nitrogen' && event.gas === 'nitrogen'),
       ) && !view.takeOff.shortfalls.some(({ kind }) => kind === 'nitrogen'),
     of: ({ plan }) => nitrogenFor(plan),
-    severity: 'warning',
   },
   {
     what: 'swabs',
@@ -55,7 +51,6 @@ const needs: readonly {
     brings: (items) => items.some((item) => item.word === 'swabs'),
     asks: (entry) => has(entry, 'swabs'),
     of: swabsFor,
-    severity: 'warning',
   },
   {
     what: 'a vacuum pump',
@@ -69,14 +64,14 @@ const needs: readonly {
 /** A plan that states its stock, and a tool is missing in it. */
 export const toolNotBrought = defineCheck({
   name: 'tool-not-brought',
-  severity: 'information',
+  severity: 'warning',
   title: 'A tool that the work needs is not on the list of what is brought',
   acceptable: true,
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The plan states what it brings, and a recovery cylinder, a recovery machine, a pump, nitrogen or swabs are not in it though the steps use them (a missing recovery cylinder is a warning, since the gas has nowhere to go, and so is nitrogen, or swabs, that a step cannot do without); or the refrigerant burns and no leak detector is brought.',
-  why: 'Whether the machine is certified for the gas, and whether the pump reaches the level, can only be told of what is stated; and the van leaves without it.',
+    'The plan states what it brings, and a recovery cylinder, a recovery machine, a pump, nitrogen or swabs are not in it though the steps cannot be done without them; or the refrigerant burns and no leak detector is brought.',
+  why: 'Whether the machine is certified for the gas, and whether the pump reaches the level, can only be told of what is stated. The van leaves without it, and a leak of a gas that burns is found when something lights it.',
   source: 'the list of what is brought, held against the steps',
   wrong: {
     base: 'split',
@@ -102,7 +97,6 @@ export const toolNotBrought = defineCheck({
           message: `The plan states what it brings and ${need.what} ${need.what.endsWith('s') ? 'are' : 'is'} not in it, though ${need.why}.`,
           slot: 'what',
           root: need.what,
-          ...(need.severity && { severity: need.severity }),
           fixes: bringToo(whole.plan, need.of(whole)),
         });
     }
