@@ -16,8 +16,8 @@ import { type Context, type Of, stated } from './context';
 export function charged({ plan, options, figures, draws }: Context, event: Of<'charges'>): void {
   const { system } = plan;
   if (event.purpose === 'adjust') return;
-  if (event.mass) draws.push({ of: 'refrigerant', refrigerant: event.refrigerant, mass: event.mass });
   if (plan.kinds.includes('conversion')) {
+    if (event.mass) draws.push({ of: 'refrigerant', refrigerant: event.refrigerant, mass: event.mass });
     const oldCharge = stated(system.recoverCharge);
     figures.push(
       firstCharge.figure(
@@ -37,17 +37,24 @@ export function charged({ plan, options, figures, draws }: Context, event: Of<'c
   const allowance = lines[0];
   if (allowance) {
     figures.push(...lines);
-    if (allowance.quantity && !event.mass)
-      draws.push({ of: 'refrigerant', refrigerant: event.refrigerant, mass: allowance.quantity });
   }
-  figures.push(
-    totalCharge.figure(
-      'system',
-      { plate: stated(system.charge), additions: allowance ? [computed(allowance)] : [] },
-      options,
-    ),
+  const total = totalCharge.figure(
+    'system',
+    { plate: stated(system.charge), additions: allowance ? [computed(allowance)] : [] },
+    options,
   );
+  figures.push(total);
+  // An emptied machine takes all of it from the cylinder; one that came with its charge, or kept it, the allowance alone.
+  const mass = event.mass ?? (fillsCompressor(plan, event) ? total.quantity : allowance?.quantity);
+  if (mass) draws.push({ of: 'refrigerant', refrigerant: event.refrigerant, mass });
 }
+
+/** Whether the compressor stands under the vacuum that refrigerant is let into. */
+const fillsCompressor = (plan: Context['plan'], event: Of<'charges'>): boolean =>
+  event.spaces.some(
+    (space, k) =>
+      event.held[k]?.gas === 'vacuum' && space.parts.some((part) => plan.graph.parts[part]!.kind.kind === 'compressor'),
+  );
 
 /** Metering devices that do not follow the load: the charge is set by the superheat that the weather asks. */
 const fixed = new Set(['fixed-orifice', 'cap-tube']);
