@@ -14,7 +14,8 @@ export const restore = verb({
     const bypassed = new Map(act.draft.now().bypassed);
     for (const target of act.targets(values.what)) {
       if (target.thing === 'power') {
-        const { running, resumes } = act.draft.now();
+        const { running, resumes, power, lockedOut } = act.draft.now();
+        if (power === 'on' && lockedOut.size === 0) act.emit({ type: 'no-effect', why: 'the power is on already' });
         act.draft.set({
           power: 'on',
           running: running || resumes,
