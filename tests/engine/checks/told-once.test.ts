@@ -141,16 +141,43 @@ const heads: readonly Mistake[] = [
     ['refrigerant-never-changed at refrigerant'],
   ],
   [
-    'a conversion to what runs already is told where the other gas is named',
+    'a head that every step contradicts is told at the head',
     conversion,
     [['refrigerant R-134a -> R-513A', 'refrigerant R-134a']],
-    ['other-refrigerant at charge'],
+    ['other-refrigerant at refrigerant'],
+  ],
+  [
+    'and what else the wrong refrigerant would bring is not told',
+    conversion,
+    [['refrigerant R-134a -> R-513A', 'refrigerant R-134a -> R-410A']],
+    ['other-refrigerant at refrigerant'],
+  ],
+  [
+    'a repair with an arrow that its charge knows nothing of',
+    'liquid-line-leak.jobplan',
+    [['refrigerant R-410A', 'refrigerant R-410A -> R-454B']],
+    ['other-refrigerant at refrigerant'],
   ],
   [
     'a conversion that is not charged is told at the power',
     conversion,
     [['    charge system with R-513A 13 lb as liquid\n', '']],
     ['compressor-without-refrigerant at restore'],
+  ],
+  [
+    'two visits, and neither charges',
+    'heat-pump-mild-burnout.jobplan',
+    [
+      ['      charge system with R-410A 8 lb as liquid\n', ''],
+      ['      charge system with R-410A 8 lb as liquid\n', ''],
+    ],
+    ['compressor-without-refrigerant at restore'],
+  ],
+  [
+    'a part that the circuit lacks and two steps name',
+    conversion,
+    [['    solenoid kept\n', '']],
+    ['unknown-name at open'],
   ],
 ];
 

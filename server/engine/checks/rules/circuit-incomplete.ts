@@ -14,7 +14,7 @@ export const circuitIncomplete = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['part-not-as-stated', 'joint-left-open'],
+  yieldsTo: ['part-not-as-stated', 'joint-left-open', 'unknown-name'],
   meaning:
     'A circuit with a compressor and a coil has no expansion valve, orifice or capillary tube in place when the plan ends: none is stated, or it was taken off for good. Or a circuit that is charged has no compressor, or not two coils, one that gives heat off and one that takes it up.',
   why: 'Nothing lets the liquid down, or nothing moves the heat: either the plan forgets a part, and its drawing, its checks and its list of parts with it, or the machine does not cool.',

@@ -38,13 +38,13 @@ export const compressorWithoutRefrigerant = defineCheck({
       // A charge of R-123 and its like stands below the atmosphere while the machine rests: liquid tells it from a rest.
       const charged = held.gas === 'refrigerant' && (aboveZero(plant, held) || held.liquid);
       if (!open && charged && !plant.parts[compressor.index]!.ownCharge) continue;
-      report(here, compressor.index, open, held.since);
+      report(here, compressor.index, open);
       return;
     }
   },
 });
 
-function report(here: Here, part: number, open: boolean, since: Parameters<Here['report']>[0]['root']): void {
+function report(here: Here, part: number, open: boolean): void {
   const plant = here.before;
   const state = plant.parts[part]!;
   const [held] = state.contents;
@@ -61,7 +61,8 @@ function report(here: Here, part: number, open: boolean, since: Parameters<Here[
     message: (say) =>
       `${say.part(part)} ${how} when it gets power here: let refrigerant in before the power comes back.`,
     slot: 'what',
-    root: since ?? part,
+    // Each visit that gives it power anew shows the same compressor.
+    root: part,
     concerns: here.before.graph.parts.map((each) => each.index),
     fixes: [
       moveDown(

@@ -1,9 +1,9 @@
 import type { Entry } from '../../walk/walk';
-import { firstStart, markedAfter } from '../course';
+import { firstStart, markedAfter, statedTime, visitOf } from '../course';
 import { defineCheck, type WayOut } from '../define';
 import { isDrier, touched } from '../plant';
 import { inOwn } from '../support';
-import { insertAfter } from '../ways-out';
+import { insertAfter, insertBefore } from '../ways-out';
 
 /** Nobody comes back after a burnout or an oil conversion. */
 export const followUpMissing = defineCheck({
@@ -13,6 +13,7 @@ export const followUpMissing = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'published',
+  yieldsTo: ['compressor-without-refrigerant'],
   meaning:
     'After the start of a burnout clean-up no step tests the oil for acid, or reads the pressure drop of the suction drier; after a conversion with another oil no step looks at strainers, oil or drier.',
   why: 'Acid that comes back, and dirt that the new oil loosens, stop the machine weeks later; both show in the first days.',
@@ -60,16 +61,22 @@ export const followUpMissing = defineCheck({
     whole.report(start, {
       message: `After this start no step asks for ${missing.join(' and ')}: plan a visit in the first days.`,
       slot: 'what',
-      fixes: visitFor(entries, steps),
+      fixes: visitFor(entries, at, steps),
     });
   },
 });
 
-/** One more visit, behind all that the plan holds. */
-function visitFor(entries: readonly Entry[], steps: readonly string[]): readonly WayOut[] {
+/** One more visit, before any that is due later, else behind all that the plan holds. */
+function visitFor(entries: readonly Entry[], at: number, steps: readonly string[]): readonly WayOut[] {
   const last = entries.at(-1);
   if (!last) return [];
-  const outermost = last.slot.within[0] ?? last.slot.step;
   const lines = ['visit "Follow-up" within 2 days {', ...steps.map((step) => `  ${step}`), '}'];
-  return [insertAfter('Plan a visit within 2 days', outermost, ...lines)];
+  const title = 'Plan a visit within 2 days';
+  const later = entries
+    .slice(at)
+    .map(visitOf)
+    .find((visit) => visit && statedTime(visit, 'within') > 2 * 86400);
+  return [
+    later ? insertBefore(title, later, ...lines) : insertAfter(title, last.slot.within[0] ?? last.slot.step, ...lines),
+  ];
 }

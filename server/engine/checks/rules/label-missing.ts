@@ -9,6 +9,7 @@ export const labelMissing = defineCheck({
   title: 'No label though the refrigerant changes',
   acceptable: true,
   reads: 'state',
+  yieldsTo: ['other-refrigerant'],
   ground: 'published',
   meaning: 'The system gets another refrigerant and no step puts a label on with refrigerant, charge, oil and date.',
   why: 'The next crew tops up with the gas on the old plate: a mixture that nobody can recover for use, and with a flammable gas a danger.',
@@ -29,6 +30,7 @@ export const labelMissing = defineCheck({
     whole.report(charge, {
       message: `${after} takes the place of ${before} and no step labels the system.`,
       slot: 'what',
+      concerns: whole.plan.graph.parts.map((part) => part.index),
       fixes: [{ title: 'Label at the end', edits: (mend) => edits(mend.insertAfter(last.slot.step, 'label system')) }],
     });
   },

@@ -13,7 +13,7 @@ export const openedUnderVacuum = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['charge-into-gas', 'section-not-evacuated'],
+  yieldsTo: ['charge-into-gas', 'section-not-evacuated', 'compressor-without-refrigerant'],
   meaning:
     'The recovery or a pump has drawn the part well below the atmosphere, and a joint is undone before the vacuum is broken with dry nitrogen.',
   why: 'Air and its water are sucked in, and with them what lies at the joint; the oil takes the water up and does not give it back to a pump.',

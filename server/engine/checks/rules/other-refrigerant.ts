@@ -1,7 +1,10 @@
+import type { Plan } from '../../plan/plan';
+import type { Step } from '../../plan/step';
 import type { Name } from '../../plan/term';
 import { refrigerantNamed } from '../../properties';
 import { factsOf } from '../../reference/refrigerant-facts';
-import { defineCheck } from '../define';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { systemSpot } from '../plant-facts';
 import { spotOf, unusedRefrigerants } from '../stock';
 import { bringInstead, writeAt } from '../ways-out';
@@ -33,40 +36,94 @@ export const otherRefrigerant = defineCheck({
     instead: [['charge system with R-448A 50 lb', 'charge system with R-404A 50 lb # <- here']],
   },
   right: { base: 'rack' },
-  step(here) {
-    const slot = slots.get(here.step.word.word);
-    const { after } = here.plan.system.refrigerant;
-    if (slot === undefined || after === null || here.per !== null) return;
-    const named = here.events('charges')[0]?.refrigerant ?? (here.step.values[slot] as Name | undefined)?.text;
-    if (named === undefined || named === '' || named === after || !here.step.spans[slot]) return;
-    // What comes with a new unit has a check of its own.
-    if (here.plan.graph.parts.some((part) => part.properties.holds?.refrigerant === named)) return;
-    const tables = refrigerantNamed(named);
-    // A word that is no refrigerant has its finding as a name.
-    if (!tables && !factsOf(named)) return;
-    if (tables && tables === refrigerantNamed(after)) return;
-    const [bound, span] = systemSpot(here.plan, 'refrigerant');
-    here.report({
-      message: `${named} is named here, and the system runs on ${after} after the work: ${slot === 'for' ? 'set the control for that' : 'only that goes in'}.`,
-      slot,
-      root: named,
-      related: [{ bound, span, message: 'what the system runs on' }],
-      fixes: writeAt(here.step, nameIn(here.step.values[slot]), after),
-    });
-  },
   plan(whole) {
     const { plan } = whole;
     const { after } = plan.system.refrigerant;
-    const [bound, span] = systemSpot(plan, 'refrigerant');
     if (after === null) return;
-    for (const item of unusedRefrigerants(plan)) {
+    const wrong = whole.entries.flatMap((entry) => {
+      const slot = slotOf(entry.slot.step);
+      const name = slot === null ? null : wrongIn(plan, entry, slot, after);
+      return slot !== null && name !== null ? [{ entry, slot, name }] : [];
+    });
+    const [bound, span] = systemSpot(plan, 'refrigerant');
+    const others = new Set(wrong.map(({ name }) => name));
+    const [first] = wrong;
+    if (
+      first &&
+      others.size === 1 &&
+      isHeadWrong(whole, first.name, new Set(wrong.map(({ entry }) => entry.slot.step)))
+    ) {
+      whole.reportAt(bound, bound.spans['after'] ?? span, {
+        message: (say) =>
+          `The system is to run on ${after} after the work, and ${say.step(first.entry.cause)}${wrong.length > 1 ? ' and whatever else names a refrigerant' : ''} says ${first.name}: one of the two is wrong.`,
+        related: wrong.map(({ entry, name }) => ({ cause: entry.cause, message: `${name} is named here` })),
+        fixes: inHead(plan, first.name),
+      });
+      return;
+    }
+    for (const { entry, slot, name } of wrong)
+      whole.report(entry, {
+        message: `${name} is named here, and the system runs on ${after} after the work: ${slot === 'for' ? 'set the control for that' : 'only that goes in'}.`,
+        slot,
+        root: name,
+        concerns: [],
+        related: [{ bound, span, message: 'what the system runs on' }],
+        fixes: writeAt(entry.slot.step, nameIn(entry.slot.step.values[slot]), after),
+      });
+    for (const item of unusedRefrigerants(plan))
       whole.reportAt(item.bound, item.bound.spans['refrigerant'] ?? spotOf(item), {
         message: `${item.name} is brought, and nothing here runs on it: the system takes ${after}.`,
         severity: 'warning',
         root: item.name,
+        concerns: [],
         related: [{ bound, span, message: 'what the system runs on' }],
         fixes: bringInstead(item, after),
       });
-    }
   },
 });
+
+/** The slot in which a step names a refrigerant; null where it names none, or cites a sheet for it. */
+function slotOf(step: Step): string | null {
+  const slot = slots.get(step.word.word);
+  return slot !== undefined && step.spans[slot] && step.values['per'] === undefined ? slot : null;
+}
+
+/** The refrigerant that a step names, where it is not the one that the system is to run on. */
+function wrongIn(plan: Plan, { slot: { step }, events }: Entry, slot: string, after: string): string | null {
+  const charged = events.find((event) => event.type === 'charges');
+  const named = charged?.refrigerant ?? (step.values[slot] as Name | undefined)?.text;
+  if (named === undefined || named === '' || named === after) return null;
+  // What comes with a new unit has a check of its own.
+  if (plan.graph.parts.some((part) => part.properties.holds?.refrigerant === named)) return null;
+  const tables = refrigerantNamed(named);
+  // A word that is no refrigerant has its finding as a name.
+  if (!tables && !factsOf(named)) return null;
+  return tables && tables === refrigerantNamed(after) ? null : named;
+}
+
+/**
+ * Whether the head is what does not fit: every step that names a refrigerant names one other, and several do; or the only
+ * one names what ran before, and the job changes nothing.
+ */
+function isHeadWrong({ plan, entries }: Whole, name: string, wrong: ReadonlySet<Step>): boolean {
+  const naming = new Set(entries.map(({ slot }) => slot.step).filter((step) => slotOf(step) !== null));
+  if (naming.size > wrong.size) return false;
+  return wrong.size > 1 || (name === plan.system.refrigerant.before && !isChange(plan));
+}
+
+const isChange = ({ kinds }: Plan): boolean => kinds.includes('conversion') || kinds.includes('changeout');
+
+/** The head says what the steps say. */
+function inHead(plan: Plan, name: string): readonly WayOut[] {
+  const [bound] = systemSpot(plan, 'refrigerant');
+  const { before: from, after: to } = bound.spans;
+  const { before } = plan.system.refrigerant;
+  if (!from) return [];
+  const text = before !== null && before !== name && isChange(plan) ? `${before} -> ${name}` : name;
+  return [
+    {
+      title: `State "${text}"`,
+      edits: (mend) => [mend.change(bound, { from: from.from, to: to?.to ?? from.to }, text)],
+    },
+  ];
+}

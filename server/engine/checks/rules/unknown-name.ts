@@ -141,6 +141,8 @@ function say(
   here.report({
     message: `There is no ${what} "${shortened(name)}"${near ? `; the nearest is "${near}"` : list}.`,
     slot,
+    // A part that the circuit lacks is missing at each step that names it.
+    root: `${what} ${name}`,
     ...(near && { fixes: writeInstead(here, at, name, near) }),
   });
 }

@@ -16,6 +16,7 @@ export const writtenDownEarly = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['compressor-without-refrigerant'],
   meaning:
     'The label is put on, or the quantities are written down, and a later step of the same visit still weighs refrigerant in or trims the charge (for a record: or recovers), with nothing written after that; in any visit, where nothing at all was weighed before.',
   why: 'The plate and the record then tell a charge that is not in the machine: the next who works on it charges by them, and the law asks for the right ones.',
