@@ -250,6 +250,8 @@ const stock: readonly Mistake[] = [
     [['compressor to POE', 'compressor to mineral']],
     ['oil-does-not-suit at change-oil'],
   ],
+  ['less than half of the oil', orifice, [['POE 60 fl-oz,', 'POE 25 fl-oz,']], ['oil-amount-unlikely at change-oil']],
+  ['ten times the oil stated', orifice, [['oil 60 fl-oz', 'oil 600 fl-oz']], ['oil-amount-unlikely at oil']],
   ['another oil brought', orifice, [['oil POE 250', 'oil mineral 250']], ['stock-falls-short at change-oil']],
 ];
 

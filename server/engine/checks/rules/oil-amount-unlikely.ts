@@ -1,16 +1,34 @@
+import type { Part } from '../../circuit/graph';
+import { child } from '../../plan/bind';
+import { wordSpan } from '../../plan/gather';
+import type { Plan } from '../../plan/plan';
 import type { Amount, Name } from '../../plan/term';
 import { isProblem, toQuantity } from '../../quantity';
 import { standardAtmosphere } from '../../reference/table-units';
 import { defineCheck, type Here } from '../define';
+import { touched } from '../plant';
 import { amount, edits } from '../support';
 
 /** A drain leaves this share behind where the step states none: 20 to 50 % (handbook 4.2). */
 const leftBehind = 0.5;
 /** No filling is more than this times the oil that the machine holds, nor less than this share of what a drain took out. */
 const fillMost = 1.5;
-const fillLeast = 0.4;
+const fillLeast = 0.7;
 /** More than this share on top of the oil that is in already is no topping up for long lines. */
 const topUpMost = 0.5;
+
+/** No one compressor holds more oil than this for the charge of its machine, m3/kg (40 fl-oz a lb; common practice, no source). */
+const perCharge = 0.0026;
+/** Nor, where the capacity is known, than this, m3/W (120 fl-oz for 12,000 Btu/h; common practice, no source). */
+const perCapacity = 1.0e-6;
+
+/** Whether a compressor is stated to hold more oil than its machine can want. */
+function isBeyond({ system }: Plan, part: Part): boolean {
+  const oil = part.properties.oil?.volume;
+  const charge = system.charge?.quantity.high;
+  if (!oil || !charge || oil <= charge * perCharge) return false;
+  return !system.capacity || oil > system.capacity.quantity.high * perCapacity;
+}
 
 interface Filling {
   readonly part: number;
@@ -33,11 +51,25 @@ export const oilAmountUnlikely = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The circuit states how much oil a compressor holds, and a step puts in more than one and a half times of that, or less than two fifths of what a drain took out, or tops a full compressor up by more than half. Silent where the step cites a sheet with `per`.',
-  why: 'Too much oil slugs and lies in the evaporator; a compressor with a tenth of its oil seizes. Either is mostly a slip of the figure or of its unit.',
+    'The circuit states how much oil a compressor holds, and a step puts in more than one and a half times of that, or less than seven tenths of what a drain took out, or tops a full compressor up by more than half; or a compressor is stated to hold more oil than any machine of that charge and capacity. Silent where the step cites a sheet with `per`.',
+  why: 'Too much oil slugs and lies in the evaporator; a compressor with half of its oil seizes. Either is mostly a slip of the figure or of its unit.',
   source: 'a drain takes out 50 to 80 % (handbook 4.2); limits of the filling: common practice, no source',
   wrong: { base: 'rack', instead: [['to POE 140 fl-oz, leaving 30 %', 'to POE 14 fl-oz, leaving 30 % # <- here']] },
   right: { base: 'rack' },
+  plan(whole) {
+    const { plan } = whole;
+    for (const part of plan.graph.parts) {
+      const stated = child(plan.partStatements[part.index]?.block ?? [], 'oil');
+      if (!stated || !touched(plan.graph, part.index) || !isBeyond(plan, part)) continue;
+      const { charge, capacity } = plan.system;
+      const machine = `${amount(plan, 'mass', charge!.quantity.high)} of refrigerant${capacity ? ` and ${amount(plan, 'power', capacity.quantity.high)}` : ''}`;
+      whole.reportAt(stated, stated.spans['volume'] ?? wordSpan(stated), {
+        message: `${part.name} is stated to hold ${amount(plan, 'volume', part.properties.oil!.volume)} of oil, which no machine with ${machine} wants (common practice, no source); read figure and unit again.`,
+        concerns: [part.index],
+        related: charge ? [{ bound: charge.bound, span: charge.span, message: 'the charge' }] : [],
+      });
+    }
+  },
   step(here) {
     if (here.per) return;
     for (const filling of fillings(here)) {
@@ -84,7 +116,8 @@ function fillings(here: Here): readonly Filling[] {
           .map((part) => part.index);
   return meant.flatMap((part) => {
     const holds = graph.parts[part]!.properties.oil?.volume;
-    if (!holds) return [];
+    // A declared amount that cannot be is told at its place, and measures nothing.
+    if (!holds || isBeyond(here.plan, graph.parts[part]!)) return [];
     const state = parts[part]!;
     const common = { part, oil: pair.a, volume, unit, slot } as const;
     const leaving = read(here.step.values['leaving'] as Amount | undefined) ?? leftBehind;

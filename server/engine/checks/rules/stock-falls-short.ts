@@ -19,6 +19,7 @@ export const stockFallsShort = defineCheck({
   acceptable: true,
   reads: 'figure',
   ground: 'practice',
+  yieldsTo: ['oil-amount-unlikely'],
   meaning:
     'The plan states what it brings, and at the most rounds that it allows a material runs out at this step. A nitrogen cylinder gives nothing below the pressure that a step asks of it.',
   why: 'The crew stops with the circuit open, or makes do with one round less.',
@@ -52,6 +53,7 @@ export const stockFallsShort = defineCheck({
         message: (say) =>
           `${what.charAt(0).toUpperCase()}${what.slice(1)} runs out at ${say.step(entry.cause)}: ${item ? `${shown(whole.plan, missing)} are missing at the most rounds${kind === 'nitrogen' ? ', counting that a cylinder gives nothing below the pressure asked of it' : ''}` : 'none is brought'}; bring more.`,
         root: what,
+        concerns: entry.events.flatMap((event) => (event.type === 'changes-oil' ? [event.part] : [])),
         fixes: item
           ? more(whole.plan, item, kind, missing, askedFrom(whole.entries, entry))
           : instead(whole.plan, kind, what, missing, items),
@@ -100,6 +102,7 @@ function swabs({ plan, entries, report }: Whole): void {
       message: (say) =>
         `Swabs run out at ${say.step(short.cause)}: the steps pull ${asked} through the lines, and ${number} are brought; bring more.`,
       root: 'swabs',
+      concerns: [],
       related: [{ bound: item.bound, span: span ?? wordSpan(item.bound), message: 'what is brought' }],
       fixes: span ? [{ title: `Bring ${asked}`, edits: (mend) => [mend.change(item.bound, span, String(asked))] }] : [],
     });
