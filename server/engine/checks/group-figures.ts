@@ -16,6 +16,7 @@ import { limitFarTooLoose } from './rules/limit-far-too-loose';
 import { limitOfOtherKind } from './rules/limit-of-other-kind';
 import { oilAmountUnlikely } from './rules/oil-amount-unlikely';
 import { purgePressureHigh } from './rules/purge-pressure-high';
+import { siteTemperatureUnlikely } from './rules/site-temperature-unlikely';
 import { stockFallsShort } from './rules/stock-falls-short';
 import { targetOffPlate } from './rules/target-off-plate';
 import { targetUnlikely } from './rules/target-unlikely';
@@ -27,6 +28,7 @@ import { workingTemperaturesUnlikely } from './rules/working-temperatures-unlike
 export const figureChecks: readonly Check[] = [
   impossibleLevel,
   designPressureUnlikely,
+  siteTemperatureUnlikely,
   workingTemperaturesUnlikely,
   figureDiffers,
   flushTimeUnusual,

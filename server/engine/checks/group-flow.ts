@@ -10,6 +10,7 @@ import { flushPathForks } from './rules/flush-path-forks';
 import { flushUninspected } from './rules/flush-uninspected';
 import { hoseNotRestrained } from './rules/hose-not-restrained';
 import { lineNotDisconnected } from './rules/line-not-disconnected';
+import { lineNotFlushed } from './rules/line-not-flushed';
 import { neverFlush } from './rules/never-flush';
 import { regulatorDoesNotSuit } from './rules/regulator-does-not-suit';
 import { solventNotNamed } from './rules/solvent-not-named';
@@ -34,6 +35,7 @@ export const flowChecks: readonly Check[] = [
   swabBlocked,
   swabsNotCounted,
   trapNotDrained,
+  lineNotFlushed,
   flushNotPurged,
   finalPurgeWeak,
   finalPurgeShort,

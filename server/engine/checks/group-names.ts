@@ -3,6 +3,7 @@ import { backToNowhere } from './rules/back-to-nowhere';
 import { departureWithoutReason } from './rules/departure-without-reason';
 import { duplicateLabel } from './rules/duplicate-label';
 import { idleDeparture } from './rules/idle-departure';
+import { kindDoesNotFit } from './rules/kind-does-not-fit';
 import { notOfThisPart } from './rules/not-of-this-part';
 import { parameterMissing } from './rules/parameter-missing';
 import { standardNotForKind } from './rules/standard-not-for-kind';
@@ -17,6 +18,7 @@ export const nameChecks: readonly Check[] = [
   notOfThisPart,
   parameterMissing,
   standardRevision,
+  kindDoesNotFit,
   standardNotForKind,
   departureWithoutReason,
   idleDeparture,

@@ -34,6 +34,7 @@ import { heaterTooShort } from './rules/heater-too-short';
 import { hotWorkWatchMissing } from './rules/hot-work-watch-missing';
 import { instrumentsUnderTest } from './rules/instruments-under-test';
 import { jointLeftOpen } from './rules/joint-left-open';
+import { jointMadeOtherwise } from './rules/joint-made-otherwise';
 import { labelMissing } from './rules/label-missing';
 import { leakCheckMissing } from './rules/leak-check-missing';
 import { leftUnattended } from './rules/left-unattended';
@@ -104,6 +105,7 @@ export const orderChecks: readonly Check[] = [
   torchHazard,
   heatGuardMissing,
   hotWorkWatchMissing,
+  jointMadeOtherwise,
   brazingWithoutNitrogen,
   brazingFlowRange,
   closureLeftIn,

@@ -31,7 +31,7 @@ export const designPressureUnlikely = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'The stated design pressure of a side is less than three quarters, or more than three times, of what the refrigerant reaches at the design temperature; or above the rating of the system; or the low side stands above the high side. Or a part is rated at less than three quarters of the design pressure of its side.',
+    'The stated design pressure of a side is less than three quarters, or more than three times, of what the refrigerant reaches at the design temperature; or above the rating of the system; or the low side stands above the high side. Or a part is rated at less than three quarters of the design pressure of its side, or its relief valve opens below three quarters of what the refrigerant reaches.',
   why: 'Test pressure, relief setting and the weakest part all hang on it: one digit too many bursts a coil, one too few proves nothing.',
   source: `${designTemperatures.source} (from memory); the borders are common practice, no source`,
   wrong: {
@@ -48,7 +48,10 @@ export const designPressureUnlikely = defineCheck({
       if (off) report(whole, side, off);
       slipped ||= off !== null;
     }
-    if (!slipped) ratingsFarBelow(whole);
+    if (!slipped) {
+      ratingsFarBelow(whole);
+      reliefsFarBelow(whole);
+    }
     // Where one of the two is no plate's figure, that it stands on the wrong side of the other follows from it.
     if (!slipped && designLow && designHigh && designLow.quantity.low > designHigh.quantity.low * 1.005)
       report(whole, 'low', `and the high side for ${gauge(whole.plan, designHigh.quantity.low)}, which is less`);
@@ -112,5 +115,24 @@ function ratingsFarBelow(whole: Whole): void {
     };
     if (plate) whole.reportAt(plate, plate.spans['pressure'] ?? wordSpan(plate), said);
     else whole.reportPart(part.index, said);
+  }
+}
+
+/** Relief valves that would lift long before the machine is as warm as it is designed for. */
+function reliefsFarBelow(whole: Whole): void {
+  const { plan } = whole;
+  const { atmosphere } = plan.site;
+  for (const part of plan.graph.parts) {
+    const { relief } = part.properties;
+    if (relief === undefined || plan.graph.circuits[part.circuit]?.untouched) continue;
+    const side = sideOf(plan, part);
+    const reached = saturationDesign(plan, side);
+    if (reached === null || relief - atmosphere >= (reached - atmosphere) * least) continue;
+    const bound = child(plan.partStatements[part.index]?.block ?? [], 'relief');
+    if (!bound) continue;
+    whole.reportAt(bound, bound.spans['pressure'] ?? wordSpan(bound), {
+      message: `The relief valve of ${part.name} opens at ${gauge(plan, relief)}, and the ${side} side reaches ${gauge(plan, reached)} at the design temperature (${designTemperatures.source}): read its tag again; ${authority}.`,
+      concerns: [part.index],
+    });
   }
 }

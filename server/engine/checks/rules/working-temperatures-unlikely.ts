@@ -1,4 +1,5 @@
 import type { Plan, Stated } from '../../plan/plan';
+import { refrigerantNamed } from '../../properties';
 import { fahrenheit, fahrenheitDifference } from '../../reference/table-units';
 import { defineCheck } from '../define';
 import { statedEquipment } from '../equipment';
@@ -22,7 +23,7 @@ export const workingTemperaturesUnlikely = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'The condensing temperature of the `system` lies less than 30 °F above the evaporating temperature, or below it; or the machine is to evaporate above 65 °F, or above 50 °F where it is stated to keep goods cold. Silent where the sheet is cited with `per`.',
+    'The condensing temperature of the `system` lies less than 30 °F above the evaporating temperature, or below it; or the machine is to evaporate above 65 °F, or above 50 °F where it is stated to keep goods cold; or to condense above the critical temperature of its refrigerant. Silent where the sheet is cited with `per`.',
   why: 'Velocities, pressure drops and the return of the oil are reckoned between the two: with a slip in either of them, or in its unit, every figure of the lines is wrong.',
   source: 'limits: common practice, no source; usual temperatures of the two sides in handbook 9.2',
   wrong: {
@@ -37,6 +38,11 @@ export const workingTemperaturesUnlikely = defineCheck({
     const { plan } = whole;
     const { evaporating, condensing } = plan.system;
     if (evaporating?.per != null || condensing?.per != null) return;
+    const critical = condensing && overCritical(plan, condensing);
+    if (critical) {
+      whole.reportAt(condensing.bound, condensing.span, { message: critical });
+      return;
+    }
     const warm = evaporating && tooWarm(plan, evaporating);
     if (warm) whole.reportAt(evaporating.bound, evaporating.span, { message: warm });
     // With a slip in the one, the distance to the other says nothing more.
@@ -50,6 +56,13 @@ export const workingTemperaturesUnlikely = defineCheck({
     }
   },
 });
+
+/** What is said of a machine that is to condense where its refrigerant has no liquid; carbon dioxide is cooled as gas there. */
+function overCritical(plan: Plan, { quantity }: Stated): string | null {
+  const tables = refrigerantNamed(plan.system.refrigerant.after ?? '');
+  if (!tables || tables.name === 'R-744' || quantity.high <= tables.critical.temperature) return null;
+  return `It is to condense at ${shown(plan, quantity)}, and above ${amount(plan, 'temperature', tables.critical.temperature)} ${plan.system.refrigerant.after} has no liquid (its critical temperature): read figure and unit again.`;
+}
 
 /** What is said of a machine that is to evaporate warmer than any of its kind; null where it is not. */
 function tooWarm(plan: Plan, { quantity }: Stated): string | null {

@@ -43,7 +43,18 @@ export const recover = verb({
         });
       }
     }
-    if (holding.length === 0) act.emit({ type: 'no-effect', why: 'nothing that it reaches holds refrigerant' });
+    if (holding.length === 0) {
+      // What stands under nitrogen would go into the cylinder with it.
+      const nitrogen = wanted.filter((space) => {
+        const { gas, high } = heldIn(act, space);
+        return gas === 'nitrogen' && high > act.plan.site.atmosphere * 1.02;
+      });
+      act.emit({
+        type: 'no-effect',
+        why: `nothing that it reaches holds refrigerant${nitrogen.length > 0 ? ', and nitrogen does not belong into a recovery cylinder' : ''}`,
+        ...(nitrogen.length > 0 && { grave: true }),
+      });
+    }
     act.emit({
       type: 'recovers',
       named: act.parts(values.what),
