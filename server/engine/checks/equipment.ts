@@ -1,10 +1,7 @@
-import { child } from '../plan/bind';
+import { statedEquipment } from '../plan/own-equipment';
 import type { Plan } from '../plan/plan';
-import type { EquipmentKind } from '../reference/equipment-kinds';
 
-/** What the plan states the machine to be; null where it states nothing. */
-export const statedEquipment = (plan: Plan): EquipmentKind | null =>
-  (child(plan.system.bound?.block ?? [], 'equipment')?.values['kind'] as EquipmentKind | undefined) ?? null;
+export { statedEquipment };
 
 /** The air conditioning of a motor vehicle: open compressor, hoses, weighed in, and a law of its own. */
 export const isVehicle = (plan: Plan): boolean => statedEquipment(plan) === 'vehicle';

@@ -1,5 +1,6 @@
 import type { Space } from '../../circuit/spaces';
 import { isLawStated, lawOf } from '../../plan/law';
+import { statedEquipment } from '../../plan/own-equipment';
 import type { Plan } from '../../plan/plan';
 import { dewTemperature, refrigerantNamed } from '../../properties';
 import { exactly } from '../../quantity';
@@ -21,7 +22,8 @@ export function recovered({ plan, entry, options, figures, draws }: Context, eve
   const whole = holdsCharge(plan, entry, event.spaces) && event.spaces.some((space) => space.parts.length > most);
   const old = refrigerant === plan.system.refrigerant.before;
   const made = dateOf(brought(plan, 'recovery-machine')[0]?.declaration, 'made', 'year');
-  if (event.spaces.some((space) => space.parts.length > most)) {
+  // The table is of appliances; a vehicle has its own rule (40 CFR 82 subpart B).
+  if (statedEquipment(plan) !== 'vehicle' && event.spaces.some((space) => space.parts.length > most)) {
     const law = lawOf(plan);
     const level =
       law === 'US'
