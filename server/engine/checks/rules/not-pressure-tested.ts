@@ -82,26 +82,28 @@ export const notPressureTested = defineCheck({
             ...(tested ? [{ cause: tested.by, message: 'the first stage' }] : []),
             ...(higher ? [{ cause: higher.cause, message: 'the higher test comes only here' }] : []),
           ],
-          // Nitrogen is no way out where refrigerant stands already in what was opened.
-          fixes: entry.before.parts.some(
-            ({ opened, contents }) => opened !== null && contents.some(({ gas }) => gas === 'refrigerant'),
-          )
-            ? []
-            : higher
-              ? [moveBefore('Move the higher test before this step', higher.slot.step, entry.slot.step)]
-              : [
-                  {
-                    title: 'Test before this step',
-                    edits: (mend) =>
-                      edits(
-                        mend.insertBefore(
-                          entry.slot.step,
-                          `pressure-test each open part to ${levelFor(whole.plan)} for 30 min`,
-                          'release nitrogen outdoors',
+          // Nitrogen is no way out where refrigerant stands already in what was opened, nor where the vacuum is the proof.
+          fixes:
+            onWheels ||
+            entry.before.parts.some(
+              ({ opened, contents }) => opened !== null && contents.some(({ gas }) => gas === 'refrigerant'),
+            )
+              ? []
+              : higher
+                ? [moveBefore('Move the higher test before this step', higher.slot.step, entry.slot.step)]
+                : [
+                    {
+                      title: 'Test before this step',
+                      edits: (mend) =>
+                        edits(
+                          mend.insertBefore(
+                            entry.slot.step,
+                            `pressure-test each open part to ${levelFor(whole.plan)} for 30 min`,
+                            'release nitrogen outdoors',
+                          ),
                         ),
-                      ),
-                  },
-                ],
+                    },
+                  ],
         });
       }
     }
