@@ -66,16 +66,19 @@ export const followUpMissing = defineCheck({
   },
 });
 
-/** One more visit, before any that is due later, else behind all that the plan holds. */
+/** One more visit two days after the start, before any that is due later, else behind all that the plan holds. */
 function visitFor(entries: readonly Entry[], at: number, steps: readonly string[]): readonly WayOut[] {
   const last = entries.at(-1);
   if (!last) return [];
-  const lines = ['visit "Follow-up" within 2 days {', ...steps.map((step) => `  ${step}`), '}'];
-  const title = 'Plan a visit within 2 days';
+  const own = entries[at] && visitOf(entries[at]);
+  const day = 86400;
+  const days = Math.ceil((own ? statedTime(own, 'within') : 0) / day) + 2;
+  const lines = [`visit "Follow-up" within ${days} days {`, ...steps.map((step) => `  ${step}`), '}'];
+  const title = `Plan a visit within ${days} days`;
   const later = entries
     .slice(at)
     .map(visitOf)
-    .find((visit) => visit && statedTime(visit, 'within') > 2 * 86400);
+    .find((visit) => visit && visit !== own && statedTime(visit, 'within') > days * day);
   return [
     later ? insertBefore(title, later, ...lines) : insertAfter(title, last.slot.within[0] ?? last.slot.step, ...lines),
   ];

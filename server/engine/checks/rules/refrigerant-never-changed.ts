@@ -24,6 +24,7 @@ export const refrigerantNeverChanged = defineCheck({
       ['kind conversion', 'kind conversion # <- here'],
       ['refrigerant R-22 -> R-448A', 'refrigerant R-448A'],
       ['oil mineral -> POE', 'oil POE'],
+      ['adjust charge with R-448A', 'leak-check system\n    adjust charge with R-448A'],
     ],
   },
   right: { base: 'rack' },
