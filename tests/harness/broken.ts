@@ -39,7 +39,7 @@ function around(edit: LineEdit): readonly string[] {
 }
 
 /** What the model sees and the trade does not decide. */
-const doubtful: ReadonlySet<string> = new Set<Rule>(['standing-pressure', 'blown-back']);
+const doubtful: ReadonlySet<string> = new Set<Rule>(['standing-pressure', 'blown-back', 'read-resumed']);
 
 /** What the plan breaks after the edit that it did not break before; null if nothing. */
 export function brokenBy(scene: Scene): Ruling | null {

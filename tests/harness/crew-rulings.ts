@@ -4,6 +4,7 @@ import { crewWordRuling } from './crew-word-rulings';
 import { leftAlone } from './order-rulings';
 import { movedPast, printed } from './pair-rulings';
 import { harmful, harmless, type Line, type Ruling, type Scene, unclear } from './scene';
+import { figuresIn, inSI } from './units';
 import { pointedTo } from './word-rulings';
 
 /** Rulings on the edits of several lines, and on words taken for others; nothing of the checks is looked at. */
@@ -166,6 +167,16 @@ function copied(step: Line, { edit }: Scene): Ruling {
     return unclear('Earlier than it can be seen or should be shut, or not.');
   if ((step.verb === 'stop' || step.verb === 'wrap') && down)
     return unclear('Whether it is started again, or unwrapped again, is not said.');
+  if (down && step.verb === 'decay-test' && passes(/^(charge|open)$/))
+    return unclear('There is no vacuum to watch where gas stands in it: whoever reads the gauge stops.');
+  if (down && step.verb === 'release' && passes(/^(evacuate|charge)$/))
+    return unclear('There is no nitrogen to let go by then: whoever reads the gauge stops.');
+  if (down && step.verb === 'evacuate' && rougher(step, edit))
+    return unclear('It stands deeper by then; whether the rough level is the one that counts is not said (8.2).');
+  if (!down && /^restore power/.test(step.plain) && passes(early))
+    return unclear('Whether the machine that gets its power back stands shut off with its charge.');
+  if (!down && /^record .*readings/.test(step.plain) && passes(/^start$/))
+    return unclear('There are no readings before it runs: what is then written down is not said.');
   if (step.verb === 'return') return down ? costs : unclear('Given back to its control before the work, or in it.');
   if (step.verb === 'label' && down) return harmless('A second label says the same.');
   return printed.test(step.verb) ||
@@ -174,6 +185,24 @@ function copied(step: Line, { edit }: Scene): Ruling {
     )
     ? costs
     : unclear('Done twice, and whether the second has anything to act on is not said.');
+}
+
+/** What a machine stands shut off for, and what ends that. */
+const early =
+  /^(disconnect|cut-out|remove|place|install|connect|pressure-test|release|evacuate|decay-test|open|charge)$/;
+
+const levelOf = (line: Line): number => {
+  const found = figuresIn(line.plain).find((each) => each.key === 'to');
+  return (found && inSI(found.number, found.unit)) ?? 0;
+};
+
+/** Whether it comes right on a deeper pull, and none after it. */
+function rougher(step: Line, { past, steps }: Scene['edit']): boolean {
+  const last = past.filter((each) => /^(evacuate|break-vacuum|pressure-test)$/.test(each.verb)).at(-1);
+  const next = steps
+    .slice(steps.indexOf(past.at(-1)!) + 1)
+    .find((each) => /^(evacuate|charge|open|start)$/.test(each.verb));
+  return last?.verb === 'evacuate' && next?.verb !== 'evacuate' && levelOf(step) > 68 && levelOf(last) < levelOf(step);
 }
 
 /** Figures of two steps, each in the place of the other, that break no state. */

@@ -6,6 +6,7 @@ import { harmful, harmless, type Line, type Ruling, type Scene, unclear } from '
 const proof = /^\s*([\w-]+: )?(evacuate|decay-test|open|charge|pressure-test)\b/;
 /** Substances that 40 CFR 82 lets go, and those that air may be tested with (handbook 2.2, 6.4). */
 const natural = /^R-(744|717|718)$/;
+const letGo = /^R-(744|718)$/;
 const flammableNatural = /^R-(290|600a|1270)$/;
 /** Refrigerants that mineral oil runs with (handbook 4.1). */
 const mineralSuits = /^R-(12|22|11|123|502|290|600a|1270|717|409A|401A|408A|402A)$/;
@@ -34,8 +35,8 @@ export function crewWordRuling(scene: Scene, broken: Ruling | null): Ruling | nu
     case 'bounds exchanged':
       return harmful('At least more than at most: no number of rounds is both (language: repeat).');
     case 'recover to release':
-      if (natural.test(gas)) return broken ?? unclear('This refrigerant may be let go (2.2).');
-      if (flammableNatural.test(gas))
+      if (letGo.test(gas)) return broken ?? harmless('This refrigerant may be let go anywhere (2.2).');
+      if (natural.test(gas) || flammableNatural.test(gas))
         return broken ?? unclear('Let go outdoors in some uses only (2.2: listed end uses).');
       return harmful(
         'Refrigerant is let go into the open (2.2: venting ban).',
@@ -89,7 +90,8 @@ export function crewWordRuling(scene: Scene, broken: Ruling | null): Ruling | nu
     case 'start to restore':
       return (
         broken ??
-        (later.some((each) => /^(read|adjust|run|sample|prove-airflow)\b/.test(each.verb))
+        (!goesOn(edit.steps.slice(0, edit.at), plan.kinds) &&
+        later.some((each) => /^(read|adjust|run|sample|prove-airflow)\b/.test(each.verb))
           ? harmful('What is read or set on a running machine: nobody starts it (9.2).', /read|adjust|run|start/)
           : unclear('With its power it starts on its own, or not.'))
       );
@@ -167,6 +169,18 @@ function notProved({ edit }: Scene): Ruling {
   return others.length > 0
     ? unclear('Another decay test may prove the same (8.1).')
     : harmful('A vacuum that no decay test proves (8.1; 13.1).', proof);
+}
+
+/** Whether a machine runs once it has its power: it ran when the power went, or was started before. */
+function goesOn(earlier: readonly Line[], kinds: readonly string[]): boolean {
+  let [runs, resumes] = [!kinds.includes('new'), false];
+  for (const { plain, verb } of earlier) {
+    if (verb === 'stop') [runs, resumes] = [false, false];
+    else if (verb === 'start') runs = true;
+    else if (/^lock-out power/.test(plain)) [runs, resumes] = [false, runs || resumes];
+    else if (/^restore power/.test(plain)) [runs, resumes] = [runs || resumes, false];
+  }
+  return runs || resumes;
 }
 
 /** Stopped and not locked out: what is opened after it may start. */

@@ -138,7 +138,10 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
     case 'stock dropped':
       return dropped(edit.was, steps, plan);
     case 'cylinder full':
-      return harmful('Gas into a cylinder that holds another (2.3: never mix), and over its fill.', /\brecover/);
+      return (
+        roomFor(edit.was, plan) ??
+        harmful('Gas into a cylinder that holds another (2.3: never mix), and over its fill.', /\brecover/)
+      );
     case 'detector of another class':
       return mild.test(after(plan))
         ? harmful('The detector is not made for this refrigerant (floor list).', /leak-|check/)
@@ -228,7 +231,9 @@ export function headRuling({ edit, before: { plan } }: Scene): Ruling | null {
       const name = /^\s+([\w-]+): /.exec(edit.was)?.[1];
       if (!name && named('expansion-valve', steps))
         return harmful('Steps speak of a valve that there is not (language).', /expansion-valve/);
-      return plan.system.subcooling && /adjust charge/.test(steps)
+      if (name && edit.steps.some((each) => /^adjust superheat/.test(each.plain) && named(name, each.plain)))
+        return harmful('An orifice has no superheat to set (9.2: fixed orifice by the charge).', /adjust|orifice/);
+      return plan.system.subcooling && /adjust charge(?!.* to sight-glass)/.test(steps)
         ? harmful('Subcooling as the target with a fixed orifice (9.2).', /subcooling|adjust|orifice/)
         : unclear('Hangs on how it is charged.');
     }
@@ -329,4 +334,20 @@ function roomRuling(plan: Plan): Ruling {
         /smallest-room|refrigerant|charge|holds|leak-sensor/,
       )
     : unclear('Near the limit of the room.');
+}
+
+/** What cylinders of these sizes take of R-134a, kg (handbook 2.3); they are named by their size. */
+const takes: readonly (readonly [size: RegExp, kg: number])[] = [
+  [/-30\b/, 11.5],
+  [/-50\b/, 20.9],
+  [/-125\b/, 54],
+];
+
+/** A cylinder that holds the same refrigerant already; null where it is another, burnt, or too much. */
+function roomFor(was: string, plan: Plan): Ruling | null {
+  if ((plan.system.refrigerant.before ?? after(plan)) !== 'R-134a' || plan.kinds.includes('burnout')) return null;
+  const kg = (plan.system.recoverCharge ?? plan.system.charge)?.quantity.low;
+  const most = takes.find(([size]) => size.test(was))?.[1];
+  if (kg === undefined || most === undefined) return unclear('It holds the same; whether there is room is not told.');
+  return kg + 18 * 0.4536 <= most ? harmless('The same refrigerant, and room for it (2.3).') : null;
 }

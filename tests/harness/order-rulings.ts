@@ -146,7 +146,8 @@ function leftOut(step: Line, { edit, before: { plan } }: Scene): Ruling {
           )
         : unclear('It was weighed in; whether it is looked at once more is for the author.');
     case 'prove-airflow':
-      return later.some((each) => /^adjust charge\b(?!.* to sight-glass)/.test(each.plain)) && others.length === 0
+      return later.some((each) => /^adjust charge\b(?!.* to (sight-glass|level))/.test(each.plain)) &&
+        others.length === 0
         ? harmful('Adjusted with no airflow proved (9.2: prerequisite).', /adjust|start/)
         : unclear('Nothing is adjusted by it.');
     case 'label':

@@ -89,7 +89,7 @@ function pair(first: Line, second: Line, plan: Plan, earlier: readonly Line[]): 
   if (is(/^(start|adjust|prove-airflow)\b/, /^leak-check/))
     return harmless('A look with the detector needs gas in it and no more (7.4).');
   if (is(opens, onEnds)) return early(first, second, plan, earlier);
-  if (is(/^prove-airflow/, /^adjust charge/))
+  if (is(/^prove-airflow/, /^adjust charge\b(?!.* to (sight-glass|level))/))
     return harmful('Adjusted before the airflow is proved (9.2; floor list).', /adjust|prove-airflow/);
   if (is(/^check (rotation|water)/, /^start/))
     return harmful('Started before it was looked at (13.1 start-up).', /start|check/);
@@ -122,6 +122,14 @@ function pair(first: Line, second: Line, plan: Plan, earlier: readonly Line[]): 
   if (is(/^drain/, /^(connect|install|pressure-test|evacuate|charge)/))
     return unclear('A trap of a closed line is drained by opening it again.');
 
+  if (is(/^release/, /^(evacuate|decay-test)/))
+    return unclear(
+      'The pump starts on a little nitrogen, and there is none to let go after it: whoever reads the gauge stops.',
+    );
+  if (is(/^open\b.* by /, /^decay-test/) || is(/^decay-test/, /^return/))
+    return unclear(
+      'With that valve shut each of its sides is pumped from its own (13.1: evacuate with the valves open).',
+    );
   if (first.verb === second.verb && /^(pressure-test|evacuate|adjust|change-oil|hold|acid-test)$/.test(first.verb))
     return unclear('Stages of one proof.');
   if ((ofEnds.test(first.verb) && ofFlow.test(second.verb)) || (ofFlow.test(first.verb) && ofEnds.test(second.verb)))

@@ -66,9 +66,13 @@ export function purely(
       return true;
     }
     case 'release':
-      for (const space of nouns.includes('nitrogen') ? plant.spaces() : spacesOf())
-        if (fillOf(space).gas === 'nitrogen')
-          plant.fill(space, { ...fillOf(space), pressure: run.level(step.values['to']) ?? 0 });
+      for (const space of nouns.includes('nitrogen') ? plant.spaces() : spacesOf()) {
+        const pressure = run.level(step.values['to']) ?? 0;
+        if (fillOf(space).gas === 'nitrogen') plant.fill(space, { ...fillOf(space), pressure });
+        // Out of parts that are named, refrigerant goes as well.
+        if (!nouns.includes('nitrogen') && refrigerant.has(fillOf(space).gas))
+          plant.fill(space, { gas: 'traces', pressure, proved: false, held: false });
+      }
       return true;
     case 'blow-out':
     case 'flush':
@@ -169,11 +173,16 @@ function prove(run: Run, step: Step, verb: string, named: readonly number[]): vo
   const what = (step.values['what'] as readonly Selector[]) ?? [];
   const eachOpen = what.some((each) => each.standing === 'open');
   const wanted = eachOpen ? named.filter((part) => plant.parts[part]!.opened) : within(run, named);
-  const spaces = plant.spaces().filter((space) => {
-    if (!plant.partsOf(space).some((part) => wanted.includes(part))) return false;
-    const { gas } = plant.ends[space.ends[0]!]!.fill;
-    return !eachOpen || !refrigerant.has(gas);
-  });
+  const gasIn = (space: Space): Fill['gas'] => plant.ends[space.ends[0]!]!.fill.gas;
+  const all = plant.spaces().filter((space) => plant.partsOf(space).some((part) => wanted.includes(part)));
+  // Where all that was opened has its proof and its charge, the line on the sheet can only mean those.
+  const bare = all.filter((space) => !refrigerant.has(gasIn(space)));
+  const meant = !eachOpen || (bare.length === 0 && verb !== 'decay-test') ? all : bare;
+  const ported = meant.filter((space) => plant.hasPort(space) || space.leaks.length > 0);
+  const spaces = ported.length > 0 ? ported : meant;
+  const gone = named.filter((part) => plant.parts[part]!.mounted === 'none' && !plant.bridged(part));
+  if (!eachOpen && gone.length > 0 && gone.length === named.length)
+    run.report(verb === 'pressure-test' ? 'test-open' : 'evacuated-open', run.names(gone), gone);
   const level = verb === 'decay-test' ? null : levelOf(run, step);
   for (const space of spaces) {
     const parts = plant.partsOf(space);

@@ -22,6 +22,8 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
     case 'lock-out':
       for (const noun of nouns) plant.lockedOut.set(noun, step);
       if (nouns.includes('power')) {
+        plant.resumes ||= plant.running;
+        plant.readings = [];
         plant.running = false;
         plant.controls = false;
       }
@@ -45,6 +47,7 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
             if (machines.length > 0 && !['charge', 'old', 'own'].includes(gas))
               run.report('powered-in-vacuum', run.names(machines), machines);
           }
+          powered(run);
           plant.controls = true;
           plant.lockedOut.clear();
         }
@@ -53,6 +56,7 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
       return;
     case 'stop':
       plant.running = false;
+      plant.resumes = false;
       return;
     case 'start':
       start(run);
@@ -68,7 +72,7 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
       );
       // What is read after some minutes is read of a running machine.
       if ((needs.length > 0 || / after \d/.test(step.text)) && !plant.running)
-        run.report('read-standing', `${verb} ${needs.join(',')}`);
+        readIdle(run, step, `${verb} ${needs.join(',')}`);
       else if (nouns.includes('pressures') && !plant.running) run.report('standing-pressure', '');
       return;
     }
@@ -123,8 +127,34 @@ function power(run: Run, step: Step, verb: string, parts: readonly number[], nou
   }
 }
 
+/** Read of a machine that nobody started: it may go on by itself, unless the plan starts it later. */
+function readIdle(run: Run, step: Step, subject: string): void {
+  const { plant } = run;
+  if (!plant.resumes || plant.lockedOut.has('power')) run.report('read-standing', subject);
+  else {
+    run.report('read-resumed', subject);
+    plant.readings.push({ subject, step });
+  }
+}
+
+/** The lock-out ends: no joint may be open by then, and what goes on by itself must not be empty. */
+function powered(run: Run): void {
+  const { plant } = run;
+  const bare = plant.spaces().flatMap((space) => {
+    const parts = plant.partsOf(space).filter((part) => !plant.untouched(part));
+    const { gas } = plant.ends[space.ends[0]!]!.fill;
+    const empty = ['vacuum', 'nitrogen', 'air', 'traces'].includes(gas);
+    return space.leaks.length > 0 || (plant.resumes && empty && parts.some((part) => plant.parts[part]!.opened))
+      ? parts
+      : [];
+  });
+  if (bare.length > 0) run.report('powered-early', '', bare, [plant.lockedOut.get('power') ?? null]);
+}
+
 function start(run: Run): void {
   const { plant } = run;
+  for (const { subject, step } of plant.readings) run.report('read-standing', subject, [], [step]);
+  plant.readings = [];
   if (plant.lockedOut.has('power')) run.report('started-locked', 'start', [], [plant.lockedOut.get('power')!]);
   for (const space of plant.spaces()) {
     const parts = plant.partsOf(space).filter((part) => !plant.untouched(part));

@@ -56,6 +56,8 @@ export const reasons = {
   'charge-twice': 'The whole charge weighed in twice (9.1).',
   'ignition-unchecked': 'Flammable refrigerant let in without a look for ignition sources (11, charge A2L/A3).',
   'powered-in-vacuum': 'Power back before the vacuum is broken with refrigerant (13.1: power on only after).',
+  'powered-early':
+    'Power back while the circuit stands open, or while a machine that goes on by itself stands empty (11: auto-restart; 13.1).',
   'started-locked': 'Started while power is locked out (13.1).',
   'started-empty': 'Started on vacuum, nitrogen, air or an open circuit (13.1).',
   'started-shut': 'Started against a valve that the plan shut (13.5: a matching open).',
@@ -63,6 +65,8 @@ export const reasons = {
   'standing-pressure':
     'The pressure of a machine that stands is a reading too; whether the running one was meant is not said (9.2, 13.1 baseline).',
   'read-standing': 'Read or adjusted on a machine that does not run (9.2: 15 min steady).',
+  'read-resumed':
+    'Nobody starts it, but it ran when its power went and goes on when power is back; 13.1 makes the start a step of its own.',
   'no-power-to-valve': 'A motor valve is to be opened and nothing gives it power (13.1; language: comes shut).',
   'oil-round-late': 'An oil round after the old refrigerant has gone (4.3).',
   'never-in': 'A new part that no step sets in place (13.1).',

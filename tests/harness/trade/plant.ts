@@ -65,6 +65,10 @@ export class Plant {
   readonly done = new Set<string>();
   controls = true;
   running: boolean;
+  /** It ran when its power went, and goes on by itself when power is back. */
+  resumes = false;
+  /** What was read since then, with nobody having started it. */
+  readings: { subject: string; step: Step }[] = [];
   chargedBy: Step | null = null;
 
   constructor(readonly plan: Plan) {

@@ -58,8 +58,7 @@ export class Run {
         ...space.joints.map((at) => this.plant.joints[at]!),
       ];
       if (space.leaks.length > 0) this.plant.fill(space, air);
-      else if (new Set(fills.map((fill) => `${fill.gas} ${fill.held}`)).size > 1)
-        this.plant.fill(space, this.mixed(space, fills));
+      else if (new Set(fills.map(kindOfFill)).size > 1) this.plant.fill(space, this.mixed(space, fills));
     }
   }
 
@@ -108,6 +107,10 @@ export class Run {
     }
   }
 }
+
+/** Nitrogen at two pressures is no longer what either was. */
+const kindOfFill = ({ gas, held, pressure }: Fill): string =>
+  `${gas} ${held} ${gas === 'nitrogen' ? Math.round(pressure) : ''}`;
 
 /** Classes 2L, 2 and 3 of the handbook's tables 3.3 and 3.4. */
 const flammable = new Set(
