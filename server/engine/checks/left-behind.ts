@@ -29,7 +29,7 @@ export interface Left {
 /** What must not stand so even while somebody waits beside it, the gravest first. */
 export function waiting(plant: Plant): Left | null {
   const open = leftOpen(plant);
-  const atOnce = neverLeft(plant, open);
+  const atOnce = neverLeft(plant, open, true);
   if (atOnce) return atOnce;
   for (const space of open) {
     const drier = newDrierIn(plant, space);
@@ -50,7 +50,7 @@ export function waiting(plant: Plant): Left | null {
 /** What the crew must not leave, the gravest first. */
 export function unattended(plan: Plan, plant: Plant): Left | null {
   const open = leftOpen(plant);
-  const atOnce = neverLeft(plant, open);
+  const atOnce = neverLeft(plant, open, false);
   if (atOnce) return atOnce;
   const [first] = open;
   if (first) {
@@ -128,8 +128,9 @@ export function liquidSections(plant: Plant): readonly ShutIn[] {
   });
 }
 
-function liquidShutIn(plant: Plant): Left | null {
-  const [first] = liquidSections(plant);
+/** Whoever waits at a drier's housing is about to empty it; a line is left shut in by mistake. */
+function liquidShutIn(plant: Plant, attended: boolean): Left | null {
+  const first = liquidSections(plant).find(({ body }) => !attended || isLine(plant.graph.parts[body]!.kind));
   if (!first) return null;
   const { space, body, refrigerant } = first;
   return {
@@ -185,9 +186,9 @@ const powered = (plant: Plant, space: Space): Left => ({
 });
 
 /** What hurts somebody even before anybody goes: power over an open circuit, liquid shut in. */
-function neverLeft(plant: Plant, open: readonly Space[]): Left | null {
+function neverLeft(plant: Plant, open: readonly Space[], attended: boolean): Left | null {
   const [first] = open;
-  return first && plant.power === 'on' ? powered(plant, first) : liquidShutIn(plant);
+  return first && plant.power === 'on' ? powered(plant, first) : liquidShutIn(plant, attended);
 }
 
 const newDrierIn = (plant: Plant, space: Space): number | undefined =>
