@@ -14,6 +14,9 @@ const belongs: Readonly<Record<string, readonly Stretch[]>> = {
   // A tank may hold vapour back from a cascade's low stage.
   receiver: ['liquid', 'vapour'],
   'sight-glass': ['liquid'],
+  // In the liquid line, or behind the coil after a burnout; hot gas drives its water out.
+  'filter-drier': ['liquid', 'fed', 'vapour'],
+  'evaporator-pressure-regulator': ['vapour'],
   // A metering device may stand in the outdoor unit, with the liquid line behind it.
   'liquid-line': ['liquid', 'fed'],
   'expansion-valve': ['liquid', 'fed'],

@@ -32,10 +32,16 @@ export const nitrogenOnCharge = defineCheck({
     const idle = here.events('pressurises').some((event) => event.purpose === 'break' && event.spaces.length === 0);
     if (!idle) return;
     const plant = here.before;
-    const spaces = touchedSpaces(plant).filter((space) => !space.parts.some((part) => plant.parts[part]!.ownCharge));
-    const held = spaces.map((space) => heldBy(plant, space));
-    const [first] = held;
-    if (!first || held.some((each) => each.gas !== 'refrigerant' || !aboveZero(plant, each))) return;
+    const spaces = touchedSpaces(plant).filter((space) => {
+      const held = heldBy(plant, space);
+      return (
+        !space.parts.some((part) => plant.parts[part]!.ownCharge) &&
+        held.gas === 'refrigerant' &&
+        aboveZero(plant, held)
+      );
+    });
+    const [first] = spaces.map((space) => heldBy(plant, space));
+    if (!first) return;
     here.report({
       message: (say) =>
         `No vacuum stands here: ${say.parts(spaces[0]!.parts)} hold ${first.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, first.high)}, and nitrogen does not belong to it: break the vacuum between two pulls.`,

@@ -1,4 +1,5 @@
 import { child } from '../../plan/bind';
+import { wordSpan } from '../../plan/gather';
 import type { Plan } from '../../plan/plan';
 import type { Name } from '../../plan/term';
 import { oilFit } from '../../reference/refrigerant-facts';
@@ -53,9 +54,10 @@ export const oilDoesNotSuit = defineCheck({
       });
     for (const part of plan.graph.parts) {
       const kind = part.properties.oil?.kind;
+      const stated = child(plan.partStatements[part.index]?.block ?? [], 'oil');
       const wrong = kind ? oilMisfit(plan, kind) : null;
-      if (wrong && part.standing !== 'kept' && part.standing !== 'removed')
-        whole.reportPart(part.index, { message: `${wrong}, and ${part.name} comes with it.` });
+      if (wrong && stated && part.standing !== 'kept' && part.standing !== 'removed')
+        whole.reportAt(stated, wordSpan(stated), { message: `${wrong}, and ${part.name} comes with it.` });
     }
   },
 });

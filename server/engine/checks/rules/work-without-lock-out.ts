@@ -1,6 +1,8 @@
 import { type Space, spacesOf } from '../../circuit/spaces';
+import type { Plant } from '../../circuit/state';
 import { defineCheck, type Here } from '../define';
-import { isCompressor, onlyDriers } from '../plant';
+import { isCompressor, onlyDriers, readyCompressors } from '../plant';
+import { roundTrip } from '../round-trip';
 import { edits, underLaw } from '../support';
 
 /** A joint undone or a torch lit while the compressors can still start. */
@@ -12,7 +14,7 @@ export const workWithoutLockOut = defineCheck({
   reads: 'state',
   ground: 'law',
   meaning:
-    'At this step the circuit is opened, cut or brazed while neither the power nor the machine that it hangs on is locked out. Control power alone, survey, pump-down and oil rounds before the lock-out are fine; so is a drier shell between its own shut valves while the machine runs on; once it is stopped, it can start by itself.',
+    'At this step the circuit is opened, cut or brazed while neither the power nor the machine that it hangs on is locked out. Control power alone, survey, pump-down and oil rounds before the lock-out are fine; so is a drier shell between its own shut valves while the machine runs on past it; once it is stopped, it can start by itself.',
   why: 'A compressor or fan that starts by itself hurts people, draws air into an open circuit and burns out.',
   source: '29 CFR 1910.147 (handbook 11, electrical isolation)',
   wrong: {
@@ -27,8 +29,8 @@ export const workWithoutLockOut = defineCheck({
     if (here.before.power !== 'on') return;
     for (const event of here.events('opens')) {
       if (event.how === 'pierced') continue;
-      // Cores are changed beside a machine that runs on; one that was stopped for it starts when its control calls.
-      if (here.before.running && onlyDriers(here.before, event.space)) continue;
+      // Cores are changed beside a machine that runs on past them; one that was stopped for it starts when its control calls.
+      if (here.before.running && onlyDriers(here.before, event.space) && runsPast(here.before)) continue;
       if (lockedOutAt(here, event.part, event.space)) continue;
       say(here, event.part, 'opened');
       return;
@@ -44,6 +46,10 @@ export const workWithoutLockOut = defineCheck({
     if (torch) say(here, torch.part, 'brazed');
   },
 });
+
+/** Whether every compressor has a way round with the valves as they stand. */
+const runsPast = (plant: Plant): boolean =>
+  readyCompressors(plant).every((part) => roundTrip(plant, part.index).comesBack);
 
 /**
  * Whether what could start at a part is locked out: the part itself, every compressor that it hangs together with, or where
