@@ -32,7 +32,10 @@ export const nitrogenOnCharge = defineCheck({
     const idle = here.events('pressurises').some((event) => event.purpose === 'break' && event.spaces.length === 0);
     if (!idle) return;
     const plant = here.before;
-    const spaces = touchedSpaces(plant).filter((space) => {
+    const all = touchedSpaces(plant);
+    // What stands open has no vacuum for want of a joint, not for want of a pump.
+    if (all.some((space) => space.openings.length > 0)) return;
+    const spaces = all.filter((space) => {
       const held = heldBy(plant, space);
       return (
         !space.parts.some((part) => plant.parts[part]!.ownCharge) &&
