@@ -22,7 +22,7 @@ export const burntGasMixed = defineCheck({
   source: 'common practice: a cylinder of its own for burnt gas, marked (handbook 4.5)',
   wrong: {
     base: 'rack',
-    plan: `kind conversion, burnout\n${bringing('recovery 1 x rc-125 empty')}`,
+    plan: `kind conversion, burnout\n${bringing('recovery 1 x rc-125 empty', 'refrigerant R-448A 100 lb')}`,
     instead: [
       [
         'lock-out power\n',
@@ -31,7 +31,7 @@ export const burntGasMixed = defineCheck({
       ['recover system to 0 inHg', 'recover system to 0 inHg # <- here'],
     ],
   },
-  right: { base: 'rack', plan: bringing('recovery 1 x rc-125 empty') },
+  right: { base: 'rack', plan: bringing('recovery 1 x rc-125 empty', 'refrigerant R-448A 100 lb') },
   plan(whole) {
     const { plan } = whole;
     if (!plan.kinds.includes('burnout')) return;

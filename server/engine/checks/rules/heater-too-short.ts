@@ -65,7 +65,7 @@ export const heaterTooShort = defineCheck({
     const vain = short && !warms(short) ? short : undefined;
     whole.report(entry, {
       message: (say) =>
-        `${say.part(warmed.index)} starts after ${time > 0 ? amount(whole.plan, 'time', time) : 'no stated time'} with its heater on: give the controls power for at least 12 h ${vain ? 'when it is in place' : 'first'}.`,
+        `${say.part(warmed.index)} starts after ${time > 0 ? amount(whole.plan, 'time', time) : 'no stated time'} with its heater on: give the controls power for at least 12 h ${vain ? 'when it is in place' : 'first'} (common practice, no source; handbook 13.1).`,
       slot: 'what',
       related: short ? [{ cause: short.cause, message: 'its heater gets power here' }] : [],
       fixes: [
