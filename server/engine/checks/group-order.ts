@@ -69,6 +69,7 @@ import { refrigerantNeverChanged } from './rules/refrigerant-never-changed';
 import { refrigerantNotStated } from './rules/refrigerant-not-stated';
 import { refrigerantVented } from './rules/refrigerant-vented';
 import { removedAndNeeded } from './rules/removed-and-needed';
+import { renewedUnderCharge } from './rules/renewed-under-charge';
 import { sectionNotEvacuated } from './rules/section-not-evacuated';
 import { sectionNotRecovered } from './rules/section-not-recovered';
 import { startedAgainstShutValve } from './rules/started-against-shut-valve';
@@ -99,6 +100,7 @@ export const orderChecks: readonly Check[] = [
   sectionNotRecovered,
   valveWithoutPower,
   recoveredWhileRunning,
+  renewedUnderCharge,
   recoveryBeyondSection,
   recoveryTooShallow,
   notProvedZero,

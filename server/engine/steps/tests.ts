@@ -1,8 +1,12 @@
 import type { Space } from '../circuit/spaces';
 import type { Selector } from '../plan/selection';
 import type { Amount, Name } from '../plan/term';
+import type { Event } from './events';
 import { ownChargeIn } from './gas';
+import { nameList } from './valves';
 import type { Act } from './verb';
+
+type NoEffect = Extract<Event, { type: 'no-effect' }>;
 
 /** A level that is stated, or stands as a parameter of the plan (`test-pressure`). Pa absolute. */
 export function levelOf(act: Act, value: Amount | Name | undefined): number | null {
@@ -27,4 +31,12 @@ export function closedOnly(
     open: wanted.filter((space) => space.openings.length > 0),
     charged: wanted.length === 0 && isNamed ? meant : [],
   };
+}
+
+/** Why a pump or a test meets nothing. What is off the circuit when it is named was to be in place: nothing is proved. */
+export function nothingLeft(act: Act, selectors: readonly Selector[] | undefined, why: string): NoEffect {
+  const parts = act.parts(selectors);
+  const isOff = parts.length > 0 && parts.every((index) => act.draft.part(index).mounted === 'none');
+  if (!isOff) return { type: 'no-effect', why };
+  return { type: 'no-effect', why: `${nameList(act, parts)} not in place`, grave: true, parts };
 }

@@ -16,7 +16,7 @@ export const circuitIncomplete = defineCheck({
   ground: 'practice',
   yieldsTo: ['part-not-as-stated', 'joint-left-open', 'unknown-name'],
   meaning:
-    'A circuit with a compressor and a coil has no expansion valve, orifice or capillary tube in place when the plan ends: none is stated, or it was taken off for good. Or a circuit that is charged has no compressor, or not two coils, one that gives heat off and one that takes it up.',
+    'A circuit with a compressor and a coil has no expansion valve, orifice or capillary tube in place when the plan ends: none is stated, or it was taken off for good. Or a circuit that is charged has no compressor, or not two coils, one that gives heat off and one that takes it up. Or the flow goes only once through a part with two passages, a reversing valve or a branch box.',
   why: 'Nothing lets the liquid down, or nothing moves the heat: either the plan forgets a part, and its drawing, its checks and its list of parts with it, or the machine does not cool.',
   source: 'common practice',
   wrong: {
@@ -41,6 +41,14 @@ export const circuitIncomplete = defineCheck({
           parts,
           `Refrigerant comes into this circuit, and it has no ${lacks}: state what it runs with.`,
         );
+        return;
+      }
+      const loose = parts.find((part) => part.kind.passages === 2 && part.ends.length === 2);
+      if (loose && there(isCompressor)) {
+        whole.reportPart(loose.index, {
+          message: `The flow meets ${loose.name} once, and it comes back through it: state where, with "through ${loose.name}".`,
+          concerns: [loose.index],
+        });
         return;
       }
       const metered = there((part) => part.kind.group === 'metering');

@@ -39,7 +39,7 @@ export const noEffect = defineCheck({
   right: { base: 'split' },
   step(here) {
     const [event] = here.events('no-effect');
-    if (!event || (never.has(here.step.word.word) && !idle(here)) || misnamed(here)) return;
+    if (!event || (never.has(here.step.word.word) && !event.grave && !idle(here)) || misnamed(here)) return;
     here.report({
       message: `This changes nothing: ${event.why}.`,
       ...(event.grave && { severity: 'warning' as const }),

@@ -5,7 +5,7 @@ import { heldIn } from '../acts';
 import { dryVacuum } from '../gas';
 import { byHose } from '../ports';
 import { forTime, tail } from '../slots';
-import { closedOnly } from '../tests';
+import { closedOnly, nothingLeft } from '../tests';
 import { verb } from '../verb';
 
 /** The usual level of a last evacuation, 500 micron (common practice, no source), Pa. */
@@ -54,7 +54,7 @@ export const evacuate = verb({
         missed,
       });
     if (spaces.length + open.length + charged.length === 0)
-      act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to pump down' });
+      act.emit(nothingLeft(act, values.what, 'nothing that it reaches is left to pump down'));
   },
   say: (values, speech) => ({
     sentence: `Evacuate ${speech.parts(values.what)}`,

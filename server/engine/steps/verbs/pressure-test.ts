@@ -3,7 +3,7 @@ import { selection } from '../../plan/selection';
 import { either, name } from '../../plan/terms';
 import { clause, first, flag, needed } from '../../plan/vocabulary';
 import { forTime, withGas } from '../slots';
-import { closedOnly, levelOf } from '../tests';
+import { closedOnly, levelOf, nothingLeft } from '../tests';
 import { type Act, verb } from '../verb';
 
 /** Nitrogen under pressure, to prove that what was opened is tight. */
@@ -52,7 +52,7 @@ export const pressureTest = verb({
         purpose: 'test',
       });
     if (spaces.length + open.length + charged.length === 0)
-      act.emit({ type: 'no-effect', why: 'nothing that it reaches is left to test' });
+      act.emit(nothingLeft(act, values.what, 'nothing that it reaches is left to test'));
   },
   say: (values, speech) => ({
     sentence: `Pressure test with ${values.gas ?? 'nitrogen'}: ${speech.parts(values.what)}${values.bubbles ? '; bubbles on every joint' : ''}`,
