@@ -53,6 +53,9 @@ function tried<T>(
   return result;
 }
 
+/** By number: a whole workspace is too long to be shown when a case fails. */
+const anyBase = fc.nat(bases.length - 1);
+
 const choices = (kinds: readonly string[], most: number) =>
   fc.array(fc.record({ kind: fc.constantFrom(...kinds), where: fc.nat(400), other: fc.nat(400) }), {
     minLength: 1,
@@ -68,7 +71,8 @@ it('has bases of many kinds of job', () => {
 
 it('no way through a sound plan, nor a way back, opens a part under pressure, and no finding says that it does', () => {
   fc.assert(
-    fc.property(fc.constantFrom(...bases), choices(soundKinds, 5), (base, changes) => {
+    fc.property(anyBase, choices(soundKinds, 5), (at, changes) => {
+      const base = bases[at]!;
       tried(base, changes, (view, findings, text) => {
         const { entries } = view.walk;
         expect(opensPressure(entries)).toEqual([]);
@@ -95,7 +99,8 @@ it('whatever is done to the order of the work: where a part is opened under pres
   let opened = 0;
   let openedBack = 0;
   fc.assert(
-    fc.property(fc.constantFrom(...bases), choices([...carelessKinds, ...soundKinds], 3), (base, changes) => {
+    fc.property(anyBase, choices([...carelessKinds, ...soundKinds], 3), (at, changes) => {
+      const base = bases[at]!;
       tried(base, changes, (view, findings) => {
         const { entries } = view.walk;
         const stepOf = (cause: Cause | null): Item | undefined =>
