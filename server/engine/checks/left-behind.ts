@@ -116,7 +116,7 @@ export interface ShutIn {
 }
 
 export function liquidSections(plant: Plant): readonly ShutIn[] {
-  if (plant.marks.has('pump-down')) return [];
+  if (plant.marks.has('pump-down') || plant.marks.has('draw-in')) return [];
   const { parts } = plant.graph;
   return touchedSpaces(plant).flatMap((space) => {
     if (space.openings.length > 0 || !space.parts.every((index) => isFullOfLiquid(parts[index]!))) return [];

@@ -1,5 +1,6 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
+import { mark } from '../acts';
 import { machines } from '../machines';
 import { forTime, tail } from '../slots';
 import { verb } from '../verb';
@@ -19,6 +20,10 @@ export const run = verb({
     for (const target of act.targets(values.what))
       if (target.selector.noun !== 'system') for (const index of target.parts) lockedOut.delete(index);
     act.draft.set({ running: true, lockedOut });
+    // Behind a shut valve it draws in what stands as liquid between there and its inlet.
+    const { graph } = act.draft;
+    if (graph.parts.some(({ kind, index }) => kind.shuts === 'hand' && act.draft.part(index).position === 'shut'))
+      mark(act, 'draw-in');
   },
   say: (values, speech) => ({ sentence: `Run ${speech.parts(values.what)}`, aside: tail(speech, 'for', values.time) }),
 });
