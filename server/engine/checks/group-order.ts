@@ -75,8 +75,10 @@ import { sectionNotRecovered } from './rules/section-not-recovered';
 import { startedAgainstShutValve } from './rules/started-against-shut-valve';
 import { suctionDrierLeftIn } from './rules/suction-drier-left-in';
 import { suctionDrierMissing } from './rules/suction-drier-missing';
+import { systemTakesInCharge } from './rules/system-takes-in-charge';
 import { tagLeftOn } from './rules/tag-left-on';
 import { torchHazard } from './rules/torch-hazard';
+import { vacuumBrokenTooHigh } from './rules/vacuum-broken-too-high';
 import { vacuumBrokenWithAir } from './rules/vacuum-broken-with-air';
 import { valveLeftShut } from './rules/valve-left-shut';
 import { valveNotAdjusted } from './rules/valve-not-adjusted';
@@ -118,6 +120,7 @@ export const orderChecks: readonly Check[] = [
   notPressureTested,
   pressureAboveRating,
   pumpOntoPressure,
+  vacuumBrokenTooHigh,
   vacuumBrokenWithAir,
   evacuatedCold,
   sectionNotEvacuated,
@@ -140,6 +143,7 @@ export const orderChecks: readonly Check[] = [
   drierOneWay,
   burntCompressorKept,
   suctionDrierMissing,
+  systemTakesInCharge,
   suctionDrierLeftIn,
   accumulatorKept,
   coreNotForAcid,

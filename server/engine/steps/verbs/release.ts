@@ -41,7 +41,18 @@ export const release = verb({
       act.draft.fill(space.cells, { ...held, liquid: false, low: level, high: level, since: act.cause });
     }
     if (under.length === 0 && vented.length > 0) return;
-    if (under.length === 0) act.emit({ type: 'no-effect', why: 'no nitrogen stands under pressure there' });
+    if (under.length === 0) {
+      // Nitrogen that is not let down stays under pressure, whoever reads the step.
+      const stays = spaces(now).some((space) => {
+        const { gas, high } = heldIn(act, space);
+        return gas === 'nitrogen' && high > act.plan.site.atmosphere * 1.02;
+      });
+      act.emit({
+        type: 'no-effect',
+        why: stays ? 'the nitrogen stands no higher than that' : 'no nitrogen stands under pressure there',
+        ...(stays && values.to && { grave: true }),
+      });
+    }
     act.emit({ type: 'lets-down', spaces: under, levels, outdoors: values.outdoors === true });
   },
   say: (values, speech) => ({
