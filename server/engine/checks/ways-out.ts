@@ -96,6 +96,18 @@ const isOff = (plant: Plant, line: number): boolean =>
     return joint < 0 || hasGap(plant, joint);
   });
 
+/** The plan's own step, which stands too early or too late, comes before another; a new one where it has none, or cannot move it. */
+export function bringBefore(
+  mend: Mend,
+  own: Step | undefined,
+  spot: Step,
+  line: string,
+  as?: (text: string) => string,
+): readonly Edit[] {
+  const moved = own ? mend.move(own, 'before', spot, as) : [];
+  return moved.length > 0 ? moved : edits(mend.insertBefore(spot, line));
+}
+
 /** A line is undone at both ends before a step: by the step of the plan that does it too late, else by a new one. */
 export function disconnectBefore(mend: Mend, line: number, step: Step): readonly Edit[] {
   const { entries } = mend.view.walk;
@@ -107,9 +119,7 @@ export function disconnectBefore(mend: Mend, line: number, step: Step): readonly
     );
   // Once, before the rounds.
   const spot = entries[at]?.slot.within.find((each) => each.word.word === 'repeat') ?? step;
-  const moved = late ? mend.move(late.slot.step, 'before', spot) : [];
-  if (moved.length > 0) return moved;
-  return edits(mend.insertBefore(spot, `disconnect ${mend.view.plan.graph.parts[line]!.name} at both ends`));
+  return bringBefore(mend, late?.slot.step, spot, `disconnect ${mend.view.plan.graph.parts[line]!.name} at both ends`);
 }
 
 /** A line that is flushed comes off at both ends, before anything is sent through it while it hangs there. */

@@ -251,6 +251,12 @@ export const newInPlace = (act: Act): Partial<PartState> => ({
   setBy: act.cause,
 });
 
+/** Whether a space stands under nitrogen that a gauge shows. */
+export function isUnderNitrogen(act: Act, space: Space): boolean {
+  const { gas, high } = heldIn(act, space);
+  return gas === 'nitrogen' && high > act.plan.site.atmosphere * 1.02;
+}
+
 /** The usual hole of a crimp or a choke, 1/8 in (common practice, no source), m. */
 const usualHole = 0.003175;
 

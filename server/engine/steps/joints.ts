@@ -1,3 +1,4 @@
+import type { Graph } from '../circuit/graph';
 import type { Act } from './verb';
 
 /**
@@ -7,7 +8,7 @@ import type { Act } from './verb';
 export function torchAt(act: Act, ends: readonly number[], nitrogen: boolean, how: string | undefined): boolean {
   if (nitrogen) return true;
   if (how !== undefined) return false;
-  const stated = ends.flatMap((end) => statedAt(act, end));
+  const stated = ends.flatMap((end) => statedAt(act.draft.graph, end));
   return stated.length === 0 || stated.includes('brazed');
 }
 
@@ -17,13 +18,12 @@ export function torchAt(act: Act, ends: readonly number[], nitrogen: boolean, ho
  */
 export const brazedEnds = (act: Act, ends: readonly number[]): readonly number[] =>
   ends.filter((end) => {
-    const stated = statedAt(act, end);
+    const stated = statedAt(act.draft.graph, end);
     return stated.includes('brazed') && !stated.includes('flare');
   });
 
 /** The kinds of joint that the parts at the joint of an end state. */
-function statedAt(act: Act, end: number): readonly string[] {
-  const { graph } = act.draft;
-  const joint = graph.joints[graph.ends[end]!.joint];
-  return (joint?.ends ?? [end]).flatMap((each) => graph.parts[graph.ends[each]!.part]!.properties.joint ?? []);
-}
+export const statedAt = (graph: Graph, end: number): readonly string[] =>
+  (graph.joints[graph.ends[end]!.joint]?.ends ?? [end]).flatMap(
+    (each) => graph.parts[graph.ends[each]!.part]!.properties.joint ?? [],
+  );

@@ -4,8 +4,8 @@ import type { Plant } from '../../circuit/state';
 import { has } from '../course';
 import { defineCheck } from '../define';
 import { heldBy, onlyDriers, sectionsLetIn } from '../plant';
-import { edits, inOwn } from '../support';
-import { said } from '../ways-out';
+import { inOwn } from '../support';
+import { bringBefore, said } from '../ways-out';
 
 /** Refrigerant let into a vacuum that nobody watched. */
 export const decayTestMissing = defineCheck({
@@ -54,19 +54,14 @@ export const decayTestMissing = defineCheck({
               // The plan's own, where it stands too early or too late to see a vacuum.
               const idle = mend.view.walk.entries.find(
                 (entry) => entry.slot.step.word.word === 'decay-test' && has(entry, 'no-effect'),
-              );
+              )?.slot.step;
               // What it names may be cut off from the rest by then; the system is not.
-              const moved = idle
-                ? mend.move(idle.slot.step, 'before', here.step, (text) =>
-                    text.replace(said(idle.slot.step, 'what'), 'system'),
-                  )
-                : [];
-              if (moved.length > 0) return moved;
-              return edits(
-                mend.insertBefore(
-                  here.step,
-                  `decay-test system for 15 min, rise at most ${inOwn(here.plan, '300 micron', '40 Pa')}`,
-                ),
+              return bringBefore(
+                mend,
+                idle,
+                here.step,
+                `decay-test system for 15 min, rise at most ${inOwn(here.plan, '300 micron', '40 Pa')}`,
+                (text) => (idle ? text.replace(said(idle, 'what'), 'system') : text),
               );
             },
           },

@@ -1,4 +1,5 @@
 import type { Plant } from '../../circuit/state';
+import { statedAt } from '../../steps/joints';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
 import { edits, inOwn } from '../support';
@@ -56,10 +57,8 @@ export const jointMadeOtherwise = defineCheck({
 });
 
 /** Whether every end meets parts that are stated as brazed there, and none stated otherwise. */
-function brazed({ graph }: Plant, ends: readonly number[]): boolean {
-  return ends.every((end) => {
-    const joint = graph.joints[graph.ends[end]!.joint]?.ends ?? [end];
-    const stated = joint.flatMap((each) => graph.parts[graph.ends[each]!.part]!.properties.joint ?? []);
+const brazed = ({ graph }: Plant, ends: readonly number[]): boolean =>
+  ends.every((end) => {
+    const stated = statedAt(graph, end);
     return stated.length > 0 && stated.every((each) => each === 'brazed');
   });
-}

@@ -29,7 +29,7 @@ export const notOfThisPart = defineCheck({
       const words = [...new Set(odd.map(({ word }) => word!.word))];
       const has = kinds.filter((kind) => odd.every(({ word }) => word!.ofParts!.includes(kind.group)));
       const meant = likeliest(part, has);
-      reportAt(bound, bound.spans['kind'] ?? wordSpan(bound), {
+      reportAt(bound, wordSpan(bound), {
         message: `${part.name} is a ${part.kind.kind}, and no ${part.kind.kind} has ${listed(words.map((word) => `\`${word}\``))}: name its kind${meant ? `, perhaps ${meant.kind}` : ''}, or take that out.`,
         concerns: [part.index],
         related: odd.map((each) => ({ bound: each, span: wordSpan(each), message: 'what it does not have' })),

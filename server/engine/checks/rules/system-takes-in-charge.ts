@@ -1,7 +1,7 @@
 import type { Selector } from '../../plan/selection';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
-import { touchedSpaces } from '../plant';
+import { touched } from '../plant';
 import { edits } from '../support';
 
 /** Steps that put gas or a pump on what they name. */
@@ -28,11 +28,9 @@ export const systemTakesInCharge = defineCheck({
   step(here) {
     const what = here.step.values['what'] as readonly Selector[] | undefined;
     if (!puts.has(here.step.word.word) || !what?.some(({ noun }) => noun === 'system')) return;
-    const own = touchedSpaces(here.before)
-      .flatMap((space) => space.parts)
-      .filter((part) => here.before.parts[part]!.ownCharge);
-    if (own.length === 0) return;
-    const parts = [...new Set(own)];
+    const { graph, parts: states } = here.before;
+    const parts = states.flatMap(({ ownCharge }, part) => (ownCharge && touched(graph, part) ? [part] : []));
+    if (parts.length === 0) return;
     here.report({
       message: (say) =>
         `${say.parts(parts)} ${isOrAre(parts.length)} shut with the charge that the unit came with, and the step names the system: name what was opened, \`each open part\`.`,

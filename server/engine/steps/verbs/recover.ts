@@ -2,7 +2,7 @@ import { contentsOfCell } from '../../circuit/settle';
 import { selection } from '../../plan/selection';
 import { name } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
-import { heldIn } from '../acts';
+import { heldIn, isUnderNitrogen } from '../acts';
 import { dryVacuum, recoverable } from '../gas';
 import { byHose } from '../ports';
 import { tail, toPressure } from '../slots';
@@ -45,14 +45,11 @@ export const recover = verb({
     }
     if (holding.length === 0) {
       // What stands under nitrogen would go into the cylinder with it.
-      const nitrogen = wanted.filter((space) => {
-        const { gas, high } = heldIn(act, space);
-        return gas === 'nitrogen' && high > act.plan.site.atmosphere * 1.02;
-      });
+      const nitrogen = wanted.some((space) => isUnderNitrogen(act, space));
       act.emit({
         type: 'no-effect',
-        why: `nothing that it reaches holds refrigerant${nitrogen.length > 0 ? ', and nitrogen does not belong into a recovery cylinder' : ''}`,
-        ...(nitrogen.length > 0 && { grave: true }),
+        why: `nothing that it reaches holds refrigerant${nitrogen ? ', and nitrogen does not belong into a recovery cylinder' : ''}`,
+        ...(nitrogen && { grave: true }),
       });
     }
     act.emit({

@@ -2,7 +2,7 @@ import { spaces } from '../../circuit/spaces';
 import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
 import { clause, first } from '../../plan/vocabulary';
-import { heldIn } from '../acts';
+import { heldIn, isUnderNitrogen } from '../acts';
 import { outdoors } from '../slots';
 import { verb } from '../verb';
 
@@ -43,10 +43,7 @@ export const release = verb({
     if (under.length === 0 && vented.length > 0) return;
     if (under.length === 0) {
       // Nitrogen that is not let down stays under pressure, whoever reads the step.
-      const stays = spaces(now).some((space) => {
-        const { gas, high } = heldIn(act, space);
-        return gas === 'nitrogen' && high > act.plan.site.atmosphere * 1.02;
-      });
+      const stays = spaces(now).some((space) => isUnderNitrogen(act, space));
       act.emit({
         type: 'no-effect',
         why: stays ? 'the nitrogen stands no higher than that' : 'no nitrogen stands under pressure there',
