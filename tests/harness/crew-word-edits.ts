@@ -1,6 +1,6 @@
 import { itemsOf } from './crew-tree';
 import type { Figure, Line } from './scene';
-import type { Made } from './step-edits';
+import { lineChange, type Made } from './step-edits';
 import { type Found, figuresIn, inSI, kindOf } from './units';
 
 type Change = readonly [operator: string, find: RegExp, put: string];
@@ -108,15 +108,7 @@ export function* crewWordEdits(lines: readonly string[], steps: readonly Line[])
   const parts = partsIn(lines);
   for (const [at, step] of steps.entries()) {
     const was = lines[step.from]!;
-    const made = (operator: string, now: string, figure?: Figure): Made => ({
-      operator,
-      at,
-      was,
-      now,
-      lines: lines.map((line, k) => (k === step.from ? now : line)),
-      touched: [step.from],
-      ...(figure && { figure }),
-    });
+    const made = lineChange(lines, step, at);
     for (const [operator, find, put] of [...relatives, ...stuffs]) {
       const now = was.replace(find, put);
       if (now !== was) yield made(operator, now);

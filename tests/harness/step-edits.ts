@@ -195,19 +195,24 @@ const clauses: readonly Change[] = [
   ],
 ];
 
+/** Makes edits of the one line that a step begins with. */
+export const lineChange =
+  (lines: readonly string[], step: Line, at: number) =>
+  (operator: string, now: string, figure?: Figure): Made => ({
+    operator,
+    at,
+    was: lines[step.from]!,
+    now,
+    lines: spliced(lines, step.from, 1, now),
+    touched: [step.from],
+    ...(figure && { figure }),
+  });
+
 /** One line changed. */
 export function* clauseEdits(lines: readonly string[], steps: readonly Line[]): Generator<Made> {
   for (const [at, step] of steps.entries()) {
     const was = lines[step.from]!;
-    const made = (operator: string, now: string, figure?: Figure): Made => ({
-      operator,
-      at,
-      was,
-      now,
-      lines: spliced(lines, step.from, 1, now),
-      touched: [step.from],
-      ...(figure && { figure }),
-    });
+    const made = lineChange(lines, step, at);
     for (const [operator, find, put] of clauses) {
       const now = was.replace(find, put);
       if (now === was) continue;

@@ -271,3 +271,13 @@ function splitStatements(text: string): string[] {
   if (current.length > 0) statements.push(current.join('\n'));
   return statements;
 }
+
+/** The clean-up of a burnout, as the `rack` base is given it by examples that have a suction drier. */
+export const burnoutCleanUp: NonNullable<Example['instead']> = [
+  ['install liquid-drier with', 'install liquid-drier, suction-drier with'],
+  ['energise controls for 24 h', 'hold "Cause of the burnout found" by lead\n    energise controls for 24 h'],
+  [
+    'clean strainers',
+    'clean strainers\n      read pressure-drop of suction-drier, at most 4 psi\n      acid-test system, at most 0.05 mgKOH/g',
+  ],
+];

@@ -3,7 +3,7 @@ import { cellOf, endPasses } from '../circuit/spaces';
 import type { Plan } from '../plan/plan';
 import type { Entry } from '../walk/walk';
 import type { Report } from './define';
-import { aboveZero, endName, heldBy, spaceAt, touched, underPressure } from './plant';
+import { endName, heldBy, refrigerantShows, spaceAt, touched, underPressure } from './plant';
 import { chargeInAll } from './plant-facts';
 import { gauge } from './support';
 
@@ -43,7 +43,7 @@ function chargedAgain(plan: Plan, first: Entry, { before, events, slot }: Entry)
   for (const event of events) {
     if (event.type !== 'charges' || event.purpose !== 'charge') continue;
     const portion = event.mass !== null && (most === null || 2 * event.mass.low <= most * 1.1);
-    const held = event.held.find((each) => each.gas === 'refrigerant' && aboveZero(before, each));
+    const held = event.held.find((each) => refrigerantShows(before, each));
     if (!held || portion) continue;
     return {
       message: (say) =>

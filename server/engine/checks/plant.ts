@@ -15,6 +15,9 @@ const gaugeZero = 0.3 * psi;
 const slightPressure = 5 * psi;
 
 export const aboveZero = (plant: Plant, contents: Contents): boolean => contents.high > plant.atmosphere + gaugeZero;
+/** Refrigerant that a gauge shows. */
+export const refrigerantShows = (plant: Plant, contents: Contents): boolean =>
+  contents.gas === 'refrigerant' && aboveZero(plant, contents);
 export const underPressure = (plant: Plant, contents: Contents): boolean =>
   contents.high > plant.atmosphere + slightPressure;
 

@@ -1,3 +1,4 @@
+import { burnoutCleanUp } from '../bases';
 import { defineCheck } from '../define';
 import { touched } from '../plant';
 
@@ -22,12 +23,7 @@ export const accumulatorKept = defineCheck({
         '    section low-side',
         '    accumulator kept # <- here\n    suction-drier: filter-drier added\n    section low-side',
       ],
-      ['install liquid-drier with', 'install liquid-drier, suction-drier with'],
-      ['energise controls for 24 h', 'hold "Cause of the burnout found" by lead\n    energise controls for 24 h'],
-      [
-        'clean strainers',
-        'clean strainers\n      read pressure-drop of suction-drier, at most 4 psi\n      acid-test system, at most 0.05 mgKOH/g',
-      ],
+      ...burnoutCleanUp,
     ],
   },
   right: { base: 'rack' },

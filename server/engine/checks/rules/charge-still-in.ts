@@ -1,6 +1,6 @@
 import { spacesOf } from '../../circuit/spaces';
 import { defineCheck } from '../define';
-import { aboveZero, heldBy } from '../plant';
+import { heldBy, refrigerantShows } from '../plant';
 import { edits, gauge, inOwn, underLaw } from '../support';
 
 /** Nitrogen or a vacuum pump put on a circuit whose refrigerant was never recovered. */
@@ -42,7 +42,7 @@ export const chargeStillIn = defineCheck({
     for (const event of aimed) {
       for (const space of event.spaces) {
         const held = heldBy(here.before, spacesOf(here.before, space.parts[0]!)[0] ?? space);
-        if (held.gas !== 'refrigerant' || !aboveZero(here.before, held)) continue;
+        if (!refrigerantShows(here.before, held)) continue;
         const isOwn = space.parts.some((part) => here.before.parts[part]!.ownCharge);
         here.report({
           message: (say) =>

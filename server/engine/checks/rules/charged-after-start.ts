@@ -3,7 +3,7 @@ import type { Step } from '../../plan/step';
 import type { Entry } from '../../walk/walk';
 import { has } from '../course';
 import { defineCheck } from '../define';
-import { aboveZero } from '../plant';
+import { refrigerantShows } from '../plant';
 import { moveBefore } from '../ways-out';
 
 /** The charge, or what the lines take of it, weighed into a machine that is running and trimmed. */
@@ -42,7 +42,7 @@ export const chargedAfterStart = defineCheck({
         if (event.type === 'starts') started = entry.cause;
         if (event.type === 'adjusts' && event.what === 'charge') trimmed = { cause: entry.cause, what: 'trimmed' };
         if (event.type !== 'charges' || event.purpose !== 'charge' || !entry.before.running) continue;
-        const held = event.held.some((each) => each.gas === 'refrigerant' && aboveZero(entry.before, each));
+        const held = event.held.some((each) => refrigerantShows(entry.before, each));
         const stated = event.mass !== null && trimmed === null;
         if (!held || (stated && lookedAtAfter(whole.entries, entry))) continue;
         const after = trimmed ?? { cause: started, what: 'running' };

@@ -1,5 +1,6 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
+import { burnoutCleanUp } from '../bases';
 import { defineCheck } from '../define';
 import { isDrier, touched } from '../plant';
 
@@ -23,12 +24,7 @@ export const coreNotForAcid = defineCheck({
         '    section low-side',
         '    suction-drier: filter-drier added {\n      core moisture # <- here\n    }\n    section low-side',
       ],
-      ['install liquid-drier with', 'install liquid-drier, suction-drier with'],
-      ['energise controls for 24 h', 'hold "Cause of the burnout found" by lead\n    energise controls for 24 h'],
-      [
-        'clean strainers',
-        'clean strainers\n      read pressure-drop of suction-drier, at most 4 psi\n      acid-test system, at most 0.05 mgKOH/g',
-      ],
+      ...burnoutCleanUp,
     ],
   },
   right: { base: 'rack' },

@@ -1,6 +1,6 @@
 import { spacesOf } from '../../circuit/spaces';
 import { defineCheck } from '../define';
-import { aboveZero, heldBy } from '../plant';
+import { heldBy, refrigerantShows } from '../plant';
 import { edits, gauge, underLaw } from '../support';
 
 /** Solvent or nitrogen sent into a line that is still full of refrigerant. */
@@ -30,7 +30,7 @@ export const flushBeforeRecovery = defineCheck({
       const space = spacesOf(here.before, flow.line)[0];
       if (!space) continue;
       const held = heldBy(here.before, space);
-      if (held.gas !== 'refrigerant' || !aboveZero(here.before, held)) continue;
+      if (!refrigerantShows(here.before, held)) continue;
       here.report({
         message: (say) =>
           `${say.part(flow.line)} still holds ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${flow.medium} goes in${underLaw(here.plan, 'opening')}.`,

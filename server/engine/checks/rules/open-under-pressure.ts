@@ -2,7 +2,7 @@ import type { Plan } from '../../plan/plan';
 import type { Step } from '../../plan/step';
 import { freelyVented } from '../../reference/venting-exempt';
 import { defineCheck } from '../define';
-import { aboveZero, underPressure } from '../plant';
+import { refrigerantShows, underPressure } from '../plant';
 import { edits, gauge, underLaw } from '../support';
 import { asksVacuum, levelAsked } from './recovery-too-shallow';
 
@@ -31,7 +31,7 @@ export const openUnderPressure = defineCheck({
     const opened = here.events('opens').filter((event) => event.how !== 'pierced');
     for (const event of [...opened, ...here.events('drains')]) {
       const { held, space } = event;
-      const charged = held.gas === 'refrigerant' && aboveZero(here.before, held);
+      const charged = refrigerantShows(here.before, held);
       if (!charged && !underPressure(here.before, held)) continue;
       // No law forbids to let carbon dioxide off; people are hurt by it all the same.
       const free = charged && held.refrigerant === freelyVented;

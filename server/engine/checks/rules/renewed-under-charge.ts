@@ -1,5 +1,5 @@
 import { defineCheck } from '../define';
-import { aboveZero, heldBy, touchedSpaces } from '../plant';
+import { heldBy, refrigerantShows, touchedSpaces } from '../plant';
 import { moveDown } from '../ways-out';
 
 /** Seals that are renewed while the whole circuit stands under its charge. */
@@ -29,7 +29,7 @@ export const renewedUnderCharge = defineCheck({
     if (!fresh) return;
     const spaces = touchedSpaces(here.before);
     const [first] = spaces;
-    if (!first || spaces.some((space) => !isCharged(space))) return;
+    if (!first || spaces.some((space) => !refrigerantShows(here.before, heldBy(here.before, space)))) return;
     here.report({
       message: (say) =>
         `${say.parts(first.parts)} still hold refrigerant under pressure when seals are taken out: recover first, and prove zero.`,
@@ -40,10 +40,5 @@ export const renewedUnderCharge = defineCheck({
         ),
       ],
     });
-
-    function isCharged(space: (typeof spaces)[number]): boolean {
-      const held = heldBy(here.before, space);
-      return held.gas === 'refrigerant' && aboveZero(here.before, held);
-    }
   },
 });

@@ -1,4 +1,5 @@
 import type { Graph, Part } from '../../circuit/graph';
+import { burnoutCleanUp } from '../bases';
 import { defineCheck } from '../define';
 import { isDrier, touched } from '../plant';
 
@@ -21,12 +22,7 @@ export const suctionDrierLeftIn = defineCheck({
     instead: [
       ['kind conversion', 'kind conversion, burnout'],
       ['    section low-side', '    suction-drier: filter-drier added # <- here\n    section low-side'],
-      ['install liquid-drier with', 'install liquid-drier, suction-drier with'],
-      ['energise controls for 24 h', 'hold "Cause of the burnout found" by lead\n    energise controls for 24 h'],
-      [
-        'clean strainers',
-        'clean strainers\n      read pressure-drop of suction-drier, at most 4 psi\n      acid-test system, at most 0.05 mgKOH/g',
-      ],
+      ...burnoutCleanUp,
     ],
   },
   right: { base: 'rack' },
