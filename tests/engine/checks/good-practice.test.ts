@@ -1,31 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { Workspace } from '../../../server/engine/workspace';
+import { foundIn, type Swap, textOf } from './edited';
 
-const folder = new URL('../../fixtures/good/', import.meta.url);
-const texts = new Map(
-  readdirSync(folder)
-    .filter((name) => name.endsWith('.jobplan'))
-    .map((name) => [name, readFileSync(new URL(name, folder), 'utf8')] as const),
-);
-
-/** What is found above information in a sound plan of which some texts are put differently. */
-function found(plan: string, ...instead: readonly (readonly [from: string, by: string])[]): readonly string[] {
-  const workspace = new Workspace();
-  for (const [name, text] of texts) workspace.setFile(name, text);
-  const name = `${plan}.jobplan`;
-  let text = texts.get(name)!;
-  for (const [from, by] of instead) {
-    expect(text, `${plan} says "${from}"`).toContain(from);
-    text = text.replaceAll(from, () => by);
-  }
-  workspace.setFile(name, text);
-  return workspace
-    .snapshot()
-    .findings(name)
-    .filter((finding) => finding.severity !== 'information')
-    .map((finding) => finding.name);
-}
+const found = (plan: string, ...instead: readonly Swap[]): readonly string[] =>
+  foundIn(`${plan}.jobplan`, instead, 'every').map(({ name }) => name);
 
 describe('a flush both ways in one round (handbook 5.1: forward and reverse; 13.4: both directions, then the purge)', () => {
   const lines = 'suction-line, discharge-line';
@@ -117,7 +94,7 @@ describe('machines on wheels (handbook 13.6: section 609, 29 inHg for 15 to 30 m
   });
 
   it('a unit of a trailer has no heater that anybody could switch on', () => {
-    const accepted = /start system in cooling \{[^}]*\}/.exec(texts.get('trailer-unit-converted.jobplan')!)![0];
+    const accepted = /start system in cooling \{[^}]*\}/.exec(textOf('trailer-unit-converted.jobplan'))![0];
     const bare = [accepted, 'start system in cooling'] as const;
     expect(found('trailer-unit-converted', bare)).toEqual(['heater-too-short']);
     expect(found('trailer-unit-converted', bare, ['built 2015', 'built 2015\n    equipment transport'])).toEqual([]);

@@ -1,26 +1,9 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { Workspace } from '../../../server/engine/workspace';
+import { foundIn, type Swap } from './edited';
 
 /** Edits of sound plans by one or a few lines: what is told of each above information, and what is let be. */
-type Swap = readonly [from: string, by: string];
-
-function told(plan: string, swaps: readonly Swap[]): readonly string[] {
-  const folder = new URL('../../fixtures/good/', import.meta.url);
-  const workspace = new Workspace();
-  workspace.setFile('materials.jobplan', readFileSync(new URL('materials.jobplan', folder), 'utf8'));
-  let text = readFileSync(new URL(`${plan}.jobplan`, folder), 'utf8');
-  for (const [from, by] of swaps) {
-    expect(text, `${plan} says "${from}"`).toContain(from);
-    text = text.replace(from, by);
-  }
-  workspace.setFile('plan.jobplan', text);
-  return workspace
-    .snapshot()
-    .findings('plan.jobplan')
-    .filter((finding) => finding.severity !== 'information')
-    .map((finding) => finding.name);
-}
+const told = (plan: string, swaps: readonly Swap[]): readonly string[] =>
+  foundIn(`${plan}.jobplan`, swaps).map(({ name }) => name);
 
 const remote = 'walk-in-remote-condenser';
 const change = '    change-oil compressor to POE 60 fl-oz, leaving 30 %\n';

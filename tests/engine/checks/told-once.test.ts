@@ -1,29 +1,11 @@
 import { expect, it } from 'vitest';
-import { filesOf, workspaceOf } from '../../harness/plans';
+import { foundIn, type Swap } from './edited';
 
 /** A mistake made in a sound plan by a few edits, and all that is said above information: one cause, one finding. */
-type Mistake = readonly [
-  what: string,
-  path: string,
-  edits: readonly (readonly [from: string, to: string])[],
-  found: readonly string[],
-];
+type Mistake = readonly [what: string, path: string, edits: readonly Swap[], found: readonly string[]];
 
-const folders = [filesOf('tests/fixtures/good'), filesOf('tests/fixtures/samples')];
-
-function found(path: string, edits: Mistake[2]): readonly string[] {
-  const files = folders.find((each) => path in each)!;
-  let text = files[path]!;
-  for (const [from, to] of edits) {
-    expect(text).toContain(from);
-    text = text.replace(from, to);
-  }
-  return workspaceOf({ ...files, [path]: text })
-    .snapshot()
-    .findings(path)
-    .filter((finding) => finding.severity !== 'information')
-    .map(({ name, at }) => `${name} at ${'word' in at.item ? at.item.word?.text : ''}`);
-}
+const found = (path: string, edits: Mistake[2]): readonly string[] =>
+  foundIn(path, edits).map(({ name, at }) => `${name} at ${'word' in at.item ? at.item.word?.text : ''}`);
 
 const conversion = 'medium-pressure-conversion.jobplan';
 

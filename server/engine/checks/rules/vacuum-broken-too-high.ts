@@ -14,7 +14,7 @@ export const vacuumBrokenTooHigh = defineCheck({
   acceptable: true,
   reads: 'figure',
   ground: 'practice',
-  yieldsTo: ['pressure-above-rating'],
+  yieldsTo: ['pressure-above-rating', 'left-unattended'],
   meaning: 'Nitrogen is let into a vacuum up to more than 100 psig (700 kPa). A few psig do.',
   why: 'It is a slip of the figure or of its unit: the next step puts a pump on it, or somebody opens what he takes for nearly empty.',
   source: '2 to 5 psig: common practice (handbook 8.2); the border is common practice, no source',
