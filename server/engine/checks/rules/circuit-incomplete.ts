@@ -46,7 +46,7 @@ export const circuitIncomplete = defineCheck({
       const loose = parts.find((part) => part.kind.passages === 2 && part.ends.length === 2);
       if (loose && there(isCompressor)) {
         whole.reportPart(loose.index, {
-          message: `The flow meets ${loose.name} once, and it comes back through it: state where, with "through ${loose.name}".`,
+          message: `The flow goes through ${loose.name} only once, and ${loose.name} has two ways through it: state where the flow comes back, with "through ${loose.name}".`,
           concerns: [loose.index],
         });
         return;
