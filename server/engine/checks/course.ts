@@ -41,11 +41,25 @@ export function firstStart(entries: readonly Entry[]): number {
   return from < 0 ? -1 : entries.findIndex((entry, at) => at > from && has(entry, 'starts'));
 }
 
+const left = new WeakMap<Entry, readonly string[]>();
+
+/** What a step has noted that it did ("leak-check system"), found once a step: a long plan has many notes. */
+export function marksLeft(entry: Entry): readonly string[] {
+  if (entry.before.marks === entry.after.marks) return [];
+  let known = left.get(entry);
+  if (!known) {
+    known = [...entry.after.marks].flatMap(([name, cause]) => (cause === entry.cause ? [name] : []));
+    left.set(entry, known);
+  }
+  return known;
+}
+
+/** Whether a step has noted something of this kind. */
+export const leaves = (entry: Entry, mark: RegExp): boolean => marksLeft(entry).some((name) => mark.test(name));
+
 /** Whether something of this kind was noted down between two steps: `acid-test system`. */
 export const markedAfter = (entries: readonly Entry[], from: number, mark: RegExp): boolean =>
-  entries
-    .slice(from + 1)
-    .some((entry) => [...entry.after.marks].some(([name, cause]) => cause === entry.cause && mark.test(name)));
+  entries.slice(from + 1).some((entry) => leaves(entry, mark));
 
 export const marked = (entry: Entry | undefined, mark: RegExp): boolean =>
   [...(entry?.after.marks.keys() ?? [])].some((name) => mark.test(name));

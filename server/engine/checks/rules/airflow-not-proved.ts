@@ -1,4 +1,4 @@
-import { adjustsCharge } from '../course';
+import { adjustsCharge, leaves } from '../course';
 import { defineCheck } from '../define';
 import { touched } from '../plant';
 import { edits } from '../support';
@@ -25,9 +25,7 @@ export const airflowNotProved = defineCheck({
   },
   right: { base: 'split' },
   plan(whole) {
-    const proofs = whole.entries.filter((entry) =>
-      [...entry.after.marks].some(([mark, cause]) => cause === entry.cause && /^(prove-|check )airflow/.test(mark)),
-    );
+    const proofs = whole.entries.filter((entry) => leaves(entry, /^(prove-|check )airflow/));
     for (const proof of proofs) {
       const at = whole.entries.indexOf(proof);
       const adjusted = whole.entries.slice(0, at).find(adjustsCharge);

@@ -1,4 +1,4 @@
-import { firstStart, visitOf } from '../course';
+import { firstStart, marksLeft, visitOf } from '../course';
 import { defineCheck } from '../define';
 import { moveBefore } from '../ways-out';
 
@@ -29,9 +29,7 @@ export const checkedAfterStart = defineCheck({
     const visit = visitOf(start);
     for (const entry of whole.entries.slice(at + 1)) {
       if (entry.slot.step.word.word !== 'check' || !entry.before.running || visitOf(entry) !== visit) continue;
-      const mark = [...entry.after.marks].find(
-        ([name, cause]) => cause === entry.cause && beforeTurning.test(name),
-      )?.[0];
+      const mark = marksLeft(entry).find((name) => beforeTurning.test(name));
       // Looked at before the start and once more when it runs is as careful as can be.
       if (mark === undefined || seen.has(mark)) continue;
       whole.report(entry, {

@@ -5,7 +5,7 @@ import { fahrenheit } from '../../reference/table-units';
 import type { Event } from '../../steps/events';
 import type { Duty } from '../../takeoff/cycle';
 import type { Entry } from '../../walk/walk';
-import { firstStart, isCharge, marked, markedAfter } from '../course';
+import { firstStart, isCharge, leaves, marked, markedAfter } from '../course';
 import { defineCheck, type WayOut, type Whole } from '../define';
 import { touched } from '../plant';
 import { edits } from '../support';
@@ -126,9 +126,7 @@ function controls(whole: Whole, after: string): void {
     (part) => part.kind.kind === 'evaporator-pressure-regulator' && touched(whole.plan.graph, part.index),
   );
   const start = whole.entries[firstStart(whole.entries)];
-  const set = whole.entries.find((entry) =>
-    [...entry.after.marks].some(([mark, cause]) => cause === entry.cause && mark.startsWith('reset ')),
-  );
+  const set = whole.entries.find((entry) => leaves(entry, /^reset /));
   if (start && set && whole.entries.indexOf(set) > whole.entries.indexOf(start))
     whole.report(set, {
       message: (say) =>

@@ -1,4 +1,4 @@
-import { has, isCharge } from '../course';
+import { has, isCharge, leaves } from '../course';
 import { defineCheck } from '../define';
 import { burns, newFacts, unfit } from '../plant-facts';
 import { authority, edits } from '../support';
@@ -44,7 +44,7 @@ export const flammableJointUnchecked = defineCheck({
     if (!first || !filled) return;
     const looked = entries.some(
       (entry) =>
-        [...entry.after.marks].some(([name, cause]) => cause === entry.cause && name.startsWith('leak-check')) ||
+        leaves(entry, /^leak-check/) ||
         (has(entry, 'pressurises') &&
           (entry.slot.step.values['bubbles'] === true || entry.slot.step.values['per'] !== undefined)),
     );

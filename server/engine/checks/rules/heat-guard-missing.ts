@@ -1,5 +1,5 @@
 import type { Entry } from '../../walk/walk';
-import { visitOf } from '../course';
+import { marksLeft, visitOf } from '../course';
 import { defineCheck, type WayOut, type Whole } from '../define';
 import { edits } from '../support';
 
@@ -102,14 +102,10 @@ function torchesOf({ entries, plan: { graph } }: Whole): {
 
 /** What a step wraps (true) or unwraps, by name. */
 const marksOf = (entry: Entry): readonly (readonly [name: string, puts: boolean])[] =>
-  entry.before.marks === entry.after.marks
-    ? []
-    : [...entry.after.marks].flatMap(([mark, cause]) => {
-        const [word, name] = mark.split(' ', 2);
-        return cause === entry.cause && name !== undefined && (word === 'wrap' || word === 'unwrap')
-          ? [[name, word === 'wrap'] as const]
-          : [];
-      });
+  marksLeft(entry).flatMap((mark) => {
+    const [word, name] = mark.split(' ', 2);
+    return name !== undefined && (word === 'wrap' || word === 'unwrap') ? [[name, word === 'wrap'] as const] : [];
+  });
 
 const wrapIt = ({ slot: { step } }: Entry, name: string): WayOut => ({
   title: `Wrap ${name} for this step`,

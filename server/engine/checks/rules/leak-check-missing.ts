@@ -2,7 +2,7 @@ import { lawOf, lawTaken } from '../../plan/law';
 import type { Plan } from '../../plan/plan';
 import { type ApplianceUse, leakRule } from '../../reference/leak-triggers';
 import type { Entry } from '../../walk/walk';
-import { has, isCharge } from '../course';
+import { has, isCharge, leaves } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { isComfort, statedEquipment } from '../equipment';
 import { chargeInAll, newFacts } from '../plant-facts';
@@ -73,8 +73,7 @@ export const leakCheckMissing = defineCheck({
   },
 });
 
-const looksForLeaks = (entry: Entry): boolean =>
-  [...entry.after.marks].some(([name, cause]) => cause === entry.cause && name.startsWith('leak-check'));
+const looksForLeaks = (entry: Entry): boolean => leaves(entry, /^leak-check/);
 
 /** Refrigerant added to what a closed machine still holds of its own: where did the rest go? */
 function toppedUp(whole: Whole): void {

@@ -35,6 +35,7 @@ export const notPressureTested = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     const told = new Set<Cause | null>();
+    const higherOf = higherTests(whole.entries);
     const onWheels = isVehicle(whole.plan);
     for (const entry of whole.entries) {
       const aimed = entry.events.flatMap((event) =>
@@ -47,7 +48,7 @@ export const notPressureTested = defineCheck({
           const state = entry.before.parts[part]!;
           // The manuals of vehicles prove with the vacuum that holds.
           if (onWheels && state.decayTested !== null) return false;
-          return state.opened !== null && !state.ownCharge && !proved(whole, entry.before, part);
+          return state.opened !== null && !state.ownCharge && !proved(whole, entry.before, part, higherOf);
         });
         const [first] = bare;
         if (first === undefined) continue;
@@ -58,7 +59,7 @@ export const notPressureTested = defineCheck({
         if (told.has(cause)) continue;
         told.add(cause);
         const { tested } = entry.before.parts[first]!;
-        const higher = tested && higherFollows(whole, first, tested);
+        const higher = tested && higherOf.get(tested);
         const before = whole.entries.find((each) =>
           each.events.some(
             (event) =>
@@ -115,13 +116,13 @@ export const notPressureTested = defineCheck({
  * only where its side is designed for little more, where the step cites the sheet that asks for no more, or where it is
  * the casing of a compressor alone.
  */
-function proved(whole: Whole, plant: Plant, part: number): boolean {
+function proved(whole: Whole, plant: Plant, part: number, higherOf: ReadonlyMap<Proof, Entry>): boolean {
   const { tested } = plant.parts[part]!;
   if (tested === null) return false;
   const { plan } = whole;
   const stage = firstStage.quantity.high - standardAtmosphere;
   // Whoever raises the pressure in two tests proves with the second.
-  if (higherFollows(whole, part, tested)) return false;
+  if (higherOf.has(tested)) return false;
   if (tested.level - plan.site.atmosphere > stage * 1.01) return true;
   const test = whole.entries.find((entry) => entry.cause === tested.by);
   if (typeof test?.slot.step.values['per'] === 'string') return true;
@@ -134,19 +135,19 @@ function proved(whole: Whole, plant: Plant, part: number): boolean {
   return design === null || design - plan.site.atmosphere < stage * 3;
 }
 
-/** The higher test that the plan goes on to, of a part that nobody opens in between. */
-const higherFollows = (whole: Whole, part: number, tested: Proof): Entry | undefined =>
-  whole.entries.find(
-    (entry) =>
-      entry.before.parts[part]!.tested === tested &&
-      entry.events.some(
-        (event) =>
-          event.type === 'pressurises' &&
-          event.purpose === 'test' &&
-          event.level > tested.level * 1.005 &&
-          event.spaces.some((space) => space.parts.includes(part)),
-      ),
-  );
+/** Of each proof of a part the higher test that the plan goes on to, with nobody opening the part in between. */
+function higherTests(entries: readonly Entry[]): ReadonlyMap<Proof, Entry> {
+  const found = new Map<Proof, Entry>();
+  for (const entry of entries)
+    for (const event of entry.events) {
+      if (event.type !== 'pressurises' || event.purpose !== 'test') continue;
+      for (const part of event.spaces.flatMap((space) => space.parts)) {
+        const { tested } = entry.before.parts[part]!;
+        if (tested && !found.has(tested) && event.level > tested.level * 1.005) found.set(tested, entry);
+      }
+    }
+  return found;
+}
 
 /** The level that a test is to have: as the plan states it, else the design pressure of its weaker side. */
 const levelFor = (plan: Plan): string => {

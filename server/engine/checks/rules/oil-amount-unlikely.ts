@@ -5,6 +5,7 @@ import type { Plan } from '../../plan/plan';
 import type { Amount, Name } from '../../plan/term';
 import { isProblem, toQuantity } from '../../quantity';
 import { standardAtmosphere } from '../../reference/table-units';
+import { leaves } from '../course';
 import { defineCheck, type Here } from '../define';
 import { touched } from '../plant';
 import { amount, edits } from '../support';
@@ -103,7 +104,7 @@ function fillings(here: Here): readonly Filling[] {
   const changed = here.events('changes-oil');
   const slot = changed.length > 0 ? 'to' : 'with';
   const pair = here.step.values[slot] as { readonly a: Name; readonly b?: Amount } | undefined;
-  const adds = [...here.after.marks].some(([mark, by]) => by === here.entry.cause && mark.startsWith('add-oil '));
+  const adds = leaves(here.entry, /^add-oil /);
   if (!pair?.b?.literal || pair.b.kind !== 'volume' || (changed.length === 0 && !adds)) return [];
   const volume = read(pair.b);
   if (volume === null) return [];

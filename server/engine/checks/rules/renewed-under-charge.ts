@@ -1,3 +1,4 @@
+import { leaves } from '../course';
 import { defineCheck } from '../define';
 import { heldBy, refrigerantShows, touchedSpaces } from '../plant';
 import { moveDown } from '../ways-out';
@@ -23,10 +24,7 @@ export const renewedUnderCharge = defineCheck({
   },
   right: { base: 'rack' },
   step(here) {
-    const fresh = [...here.entry.after.marks].some(
-      ([name, cause]) => cause === here.entry.cause && /^(renew|change) .*(seal|gasket)/.test(name),
-    );
-    if (!fresh) return;
+    if (!leaves(here.entry, /^(renew|change) .*(seal|gasket)/)) return;
     const spaces = touchedSpaces(here.before);
     const [first] = spaces;
     if (!first || spaces.some((space) => !refrigerantShows(here.before, heldBy(here.before, space)))) return;

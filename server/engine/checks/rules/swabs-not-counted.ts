@@ -1,3 +1,4 @@
+import { leaves } from '../course';
 import { defineCheck } from '../define';
 import { edits } from '../support';
 
@@ -22,9 +23,7 @@ export const swabsNotCounted = defineCheck({
     instead: [['  crimp each kept line', '  pull-swab each kept line until clean with 4\n    crimp each kept line']],
   },
   plan(whole) {
-    const counted = whole.entries.some((entry) =>
-      [...entry.after.marks].some(([name, cause]) => cause === entry.cause && /^(read|record|check) .*swab/.test(name)),
-    );
+    const counted = whole.entries.some((entry) => leaves(entry, /^(read|record|check) .*swab/));
     if (counted) return;
     for (const entry of whole.entries) {
       const lines = entry.events.flatMap((event) => (event.type === 'swabs' ? [event.line] : []));
