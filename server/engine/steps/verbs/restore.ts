@@ -8,7 +8,8 @@ export const restore = verb({
   roles: ['state', 'check'],
   minutes: [2, 10],
   form: { what: first(selection(['power', 'controls'], true), '"power", or what was bypassed') },
-  meaning: 'Gives the power back, or puts back what a bypass put out of action. Driven valves return to their control.',
+  meaning:
+    'Gives the power back, or puts back what a bypass put out of action. A machine that the lock-out caught running runs again; driven valves return to their control.',
   example: 'restore power',
   perform(values, act) {
     const bypassed = new Map(act.draft.now().bypassed);
