@@ -1,4 +1,5 @@
-import type { Connection } from 'vscode-languageserver';
+import equal from 'fast-deep-equal';
+import type { Connection, Diagnostic } from 'vscode-languageserver';
 import type { Finding } from '../engine/finding';
 import { diagnosticsOf } from './diagnostics';
 import type { Snapshot } from './engine';
@@ -14,6 +15,13 @@ const pause = 150;
 const moment = 4;
 /** Turns that a publication waits at most while further changes keep coming in. */
 const mostTurns = 20;
+
+/** What was last said of a file. */
+interface Said {
+  readonly folder: Folder;
+  readonly version: number | undefined;
+  readonly diagnostics: readonly Diagnostic[];
+}
 
 /** What the whole check of a document took, and how what it found differs from what is found sooner. */
 interface Checked {
@@ -40,7 +48,7 @@ export class Publisher {
   /** Files to be looked at again when there is time. */
   private readonly others = new Map<Folder, Set<string>>();
   /** What was published last for an address, so that nothing is said twice. */
-  private readonly said = new Map<string, { folder: Folder; version: number | undefined; text: string }>();
+  private readonly said = new Map<string, Said>();
   /** What the last check of a document took, what only the plan as a whole gave, and what it took the place of. */
   private readonly checked = new Map<string, Checked>();
   private idle: ReturnType<typeof setTimeout> | undefined;
@@ -200,11 +208,10 @@ export class Publisher {
     if (document === undefined) return;
     const diagnostics = diagnosticsOf(folder, snapshot, findings, this.session.showsPages);
     const { uri, version } = document;
-    const text = JSON.stringify(diagnostics);
     const before = this.said.get(uri);
-    if (before === undefined ? diagnostics.length === 0 && version === undefined : unchanged(before, version, text))
-      return;
-    this.said.set(uri, { folder, version, text });
+    if (before === undefined && diagnostics.length === 0 && version === undefined) return;
+    if (before?.version === version && equal(before?.diagnostics, diagnostics)) return;
+    this.said.set(uri, { folder, version, diagnostics });
     void this.connection.sendDiagnostics({ uri, diagnostics, ...(version === undefined ? {} : { version }) });
   }
 }
@@ -225,10 +232,6 @@ const isOpen = (folder: Folder, path: string): boolean => folder.document(path)?
 
 /** What tells findings apart where the objects are made anew. */
 const keyOf = ({ name, message, at }: Finding): string => `${name} ${at.from} ${at.to} ${message}`;
-
-function unchanged(before: { version: number | undefined; text: string }, version: number | undefined, text: string) {
-  return before.version === version && before.text === text;
-}
 
 function add(sets: Map<Folder, Set<string>>, folder: Folder, path: string): void {
   const set = sets.get(folder);

@@ -11,22 +11,9 @@ import type { PlanView } from '../view';
 import type { Entry, Walk } from '../walk/walk';
 import { checks } from './all';
 import type { Check, RelatedTo, Report, Say, Whole } from './define';
-import { hereOf } from './here';
 import { listed } from './listed';
 import { mendIn } from './mend';
-
-/** A finding before it is worded: what a check said, and where. */
-interface Raw {
-  readonly check: Check;
-  readonly report: Report;
-  readonly file: string;
-  readonly bound: Bound;
-  readonly span: Span;
-  readonly entry: Entry | null;
-}
-
-const ofEntry = new WeakMap<Entry, { readonly head: Plan['head']; readonly raws: readonly Raw[] }>();
-const none: readonly Raw[] = [];
+import { type Raw, stepRaws, wordRaws } from './raw';
 
 /** All findings of a walked plan: one a cause, the gravest first, what is accepted with a reason left out. */
 export function check(view: PlanView): readonly Finding[] {
@@ -44,13 +31,6 @@ export function checkSteps(view: PlanView): readonly Finding[] {
   return unaccepted(stepRaws(view), view);
 }
 
-/** What words and single walked steps give rise to, in the order of the steps. */
-function stepRaws(view: PlanView): Raw[] {
-  const raws = [...wordRaws(view.plan)];
-  for (const raw of entryRaws(view)) raws.push(raw);
-  return raws;
-}
-
 /** What the words of the steps give rise to, before anything is walked. */
 export const checkWords = (view: PlanView): readonly Finding[] => unaccepted(wordRaws(view.plan), view);
 
@@ -62,68 +42,6 @@ function unaccepted(raws: readonly Raw[], view: PlanView): readonly Finding[] {
         name === finding.name && reason !== null && (step === null || finding.at.item === step.bound.item),
     );
   return worded(absorbed(gathered(raws)), view).filter((finding) => !accepted(finding));
-}
-
-const wordChecks = checks.filter((each) => each.words !== undefined);
-const ofStep = new WeakMap<Step, { readonly head: Plan['head']; readonly raws: readonly Raw[] }>();
-
-function wordRaws(plan: Plan): readonly Raw[] {
-  const raws: Raw[] = [];
-  for (const step of plan.steps) for (const raw of wordRawsIn(plan, step)) raws.push(raw);
-  return raws;
-}
-
-/** What is said amiss in a step and the steps under it; remembered by the step. */
-function wordRawsIn(plan: Plan, step: Step): readonly Raw[] {
-  const known = ofStep.get(step);
-  if (known?.head === plan.head) return known.raws;
-  let raws: Raw[] | null = null;
-  for (const each of wordChecks) {
-    each.words!({
-      plan,
-      step,
-      per: (step.values['per'] as string | undefined) ?? null,
-      report: (report) => {
-        const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
-        raws ??= [];
-        raws.push({ check: each, report, file: step.file, bound: step.bound, span, entry: null });
-      },
-    });
-  }
-  const own = (raws ?? none) as readonly Raw[];
-  const under = step.children.flatMap((inner) => wordRawsIn(plan, inner));
-  const found = under.length > 0 ? [...own, ...under] : own;
-  ofStep.set(step, { head: plan.head, raws: found });
-  return found;
-}
-
-/** The checks that look at single steps: most steps are nothing to most of them, so all share one view of the step. */
-const stepChecks = checks.filter((each) => each.step !== undefined);
-
-/**
- * What is found at single steps, in the order of the steps. Steps that are new are looked at by one check after the other,
- * not one step after the other: a check that stays at work is many times faster than a hundred that take turns.
- */
-function entryRaws({ plan, walk }: PlanView): readonly Raw[] {
-  const fresh = walk.entries.filter((entry) => ofEntry.get(entry)?.head !== plan.head);
-  if (fresh.length > 0) {
-    const found: Raw[][] = [];
-    let current = stepChecks[0]!;
-    const heres = fresh.map((entry, at) =>
-      hereOf(plan, entry, (report) => {
-        const { step } = entry.slot;
-        if (report.slot && isUnread(step, report.slot)) return;
-        const span = (report.slot && step.spans[report.slot]) || wordSpan(step.bound);
-        (found[at] ??= []).push({ check: current, report, file: step.file, bound: step.bound, span, entry });
-      }),
-    );
-    for (const each of stepChecks) {
-      current = each;
-      for (const here of heres) each.step!(here);
-    }
-    fresh.forEach((entry, at) => void ofEntry.set(entry, { head: plan.head, raws: found[at] ?? none }));
-  }
-  return walk.entries.flatMap((entry) => ofEntry.get(entry)!.raws);
 }
 
 function wholeOf(each: Check, view: PlanView, raws: Raw[]): Whole {
@@ -223,6 +141,19 @@ function meet(one: Concerns, other: Concerns): boolean {
 const sameWords = (a: Raw, b: Raw): boolean =>
   a.bound === b.bound && a.span.from === b.span.from && a.entry?.slot.round !== b.entry?.slot.round;
 
+const placeOf = (raw: Raw): Place => ({ file: raw.file, item: raw.bound.item, ...raw.span });
+
+/** Places shown beside a finding: nobody goes through hundreds, and an editor carries them at each key press. */
+const mostPlaces = 12;
+
+/** Where the same is found again: the first places, and how many there are beside them. */
+function alike(others: readonly Raw[]): readonly Related[] {
+  const shown = others.slice(0, mostPlaces).map((other) => ({ at: placeOf(other), message: 'and here' }));
+  const left = others.length - shown.length;
+  if (left > 0) shown.at(-1)!.message = `and here, and in ${left} more ${left === 1 ? 'place' : 'places'}`;
+  return shown;
+}
+
 /** Findings that stand for one, too, that is never accepted: accepting the cause must not hide it. */
 const holdsGravest = new WeakSet<Finding>();
 
@@ -234,14 +165,13 @@ const gravity: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info
 
 function worded(groups: readonly Group[], view: PlanView): readonly Finding[] {
   const say = sayer(view);
-  const placeOf = (raw: Raw): Place => ({ file: raw.file, item: raw.bound.item, ...raw.span });
   const seen = new Map<string, readonly Item[]>();
   const found = groups.map(({ first, others }): Finding => {
     const { check: each, report } = first;
     const related: Related[] = [
       ...(report.related ?? []).flatMap((related) => relatedPlace(related, view, say)),
       ...parameterOf(first, view),
-      ...others.map((other) => ({ at: placeOf(other), message: 'and here' })),
+      ...alike(others),
     ];
     const fixes = (report.fixes ?? []).flatMap((way) => {
       const edits: readonly (Edit | null)[] = way.edits(mendIn(view));
