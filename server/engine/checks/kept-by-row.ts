@@ -21,14 +21,14 @@ export function keptByRow<Item, Found>(
     let before = 0;
     while (before < shorter && row[before] === last.row[before]) before += 1;
     let behind = 0;
-    while (behind < shorter - before && row.at(-1 - behind) === last.row.at(-1 - behind)) behind += 1;
-    const each = [
-      ...last.each.slice(0, before),
-      ...find(plan, row.slice(before, row.length - behind)),
-      ...last.each.slice(last.each.length - behind),
-    ];
-    const kept = { row, each, all: each.flat() };
-    known.set(plan.head, kept);
-    return kept.all;
+    while (behind < shorter - before && row[row.length - 1 - behind] === last.row[last.row.length - 1 - behind])
+      behind += 1;
+    const each = last.each
+      .slice(0, before)
+      .concat(find(plan, row.slice(before, row.length - behind)), last.each.slice(last.each.length - behind));
+    const all: Found[] = [];
+    for (const found of each) if (found.length > 0) all.push(...found);
+    known.set(plan.head, { row, each, all });
+    return all;
   };
 }
