@@ -97,7 +97,7 @@ export function termProposals(
   if (!term) return [];
   const found: Proposal[] = [];
   if (term.type === 'selection') return selectionProposals(here, word, term, tokens, rank);
-  for (const [k, each] of (term.choices ?? []).entries())
+  for (const [k, each] of [...(term.choices ?? []), ...(term.usual ?? [])].entries())
     found.push({ label: each, kind: 'choice', detail: slot.meaning, rank: rank + k / 100 });
   if (term.refers) found.push(...nameProposals(here, term.refers, rank));
   const example = term.type === 'text' ? '"…"' : exampleOf(word, name, slot);

@@ -42,6 +42,8 @@ export interface Term<T = unknown> {
   readonly type: 'quantity' | 'number' | 'choice' | 'name' | 'text' | 'date' | 'time' | 'selection';
   readonly kind?: Kind;
   readonly choices?: readonly string[];
+  /** What usually stands in a term that takes any words; others may. */
+  readonly usual?: readonly string[];
   readonly refers?: Reference;
   readonly example?: string;
   /** A selection that takes any thing, not only parts and its own nouns. */

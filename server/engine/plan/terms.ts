@@ -192,10 +192,11 @@ export function pair<A, B>(a: Term<A>, b: Term<B>): Term<{ readonly a: A; readon
 }
 
 /** Any word or words up to the next comma or clause: a thing that only people know (`door-alarms`, `new-gaskets`). */
-export function thing(shape = 'THING'): Term<string> {
+export function thing(shape = 'THING', usual: readonly string[] = []): Term<string> {
   return {
     shape,
     type: 'choice',
+    usual,
     starts: (token) => token.kind === 'word',
     read(cursor) {
       const words: string[] = [];

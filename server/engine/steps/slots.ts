@@ -1,6 +1,6 @@
 import { bounded, quantity } from '../plan/amounts';
 import type { Amount } from '../plan/term';
-import { choice, name } from '../plan/terms';
+import { choice, name, thing } from '../plan/terms';
 import { clause, flag } from '../plan/vocabulary';
 import type { Speech } from './verb';
 
@@ -13,6 +13,12 @@ export const withNitrogenAt = clause(
   'with nitrogen at',
   quantity('volume-flow', 'pressure'),
   'nitrogen that flows through while the joint is hot',
+);
+/** What a joint is made with; any tool that people know. */
+export const withWhat = clause(
+  'with',
+  thing('HOW', ['torque-wrench', 'new-gaskets', 'new-seals', 'press-fittings', 'clamp']),
+  'torque-wrench, new-gaskets …',
 );
 export const into = clause('into', name('stock'), 'container or labelled cylinder');
 /** Nitrogen unless another is named; the others are named so that the plan can be told why not. */

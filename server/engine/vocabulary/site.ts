@@ -45,7 +45,7 @@ export const siteWords = [
     word: 'work-space',
     places: ['site'],
     form: {
-      where: first(thing('PLACE'), 'attic, machine-room, roof …'),
+      where: first(thing('PLACE', ['attic', 'machine-room', 'cellar', 'roof']), 'attic, machine-room, roof …'),
       volume: maybe(bounded(quantity('volume'), { over: '0 ft3' }), 'air in it'),
       ventilation: clause('ventilation', quantity('volume-flow'), 'fresh air while the work is done'),
       open: flag('open-air', 'out of doors'),

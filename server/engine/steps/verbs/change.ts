@@ -1,9 +1,8 @@
 import { selection } from '../../plan/selection';
-import { thing } from '../../plan/terms';
-import { clause, first } from '../../plan/vocabulary';
+import { first } from '../../plan/vocabulary';
 import { breach, markAll, newInPlace, part } from '../acts';
 import { brazedEnds } from '../joints';
-import { tail, withNitrogenAt } from '../slots';
+import { tail, withNitrogenAt, withWhat } from '../slots';
 import { verb } from '../verb';
 
 /** Takes a part out and puts a new one in, in one step. */
@@ -14,7 +13,7 @@ export const change = verb({
   form: {
     what: first(selection(['pump-oil'], true), 'parts, or "pump-oil"'),
     nitrogen: withNitrogenAt,
-    with: clause('with', thing('HOW'), 'torque-wrench, new-gaskets …'),
+    with: withWhat,
   },
   meaning:
     'Takes parts out and puts new ones in, in one step. The circuit is open while it is done. Where a part at the joint is stated brazed, a torch makes it.',

@@ -1,9 +1,8 @@
 import { selection } from '../../plan/selection';
-import { thing } from '../../plan/terms';
-import { clause, first } from '../../plan/vocabulary';
+import { first } from '../../plan/vocabulary';
 import { endsOf, makeUp, part } from '../acts';
 import { torchAt } from '../joints';
-import { atEnds, tail, withNitrogenAt } from '../slots';
+import { atEnds, tail, withNitrogenAt, withWhat } from '../slots';
 import { verb } from '../verb';
 
 /** Makes up the joints at a part's ends. */
@@ -15,7 +14,7 @@ export const connect = verb({
     what: first(selection(), 'lines or parts'),
     ends: atEnds,
     nitrogen: withNitrogenAt,
-    with: clause('with', thing('HOW'), 'torque-wrench, new-gaskets …'),
+    with: withWhat,
   },
   meaning:
     'Makes up the joints at the ends of a part. Caps come off; a crimp, choke, tape or plug stays. An end whose neighbour is not in place stays open until it is.',

@@ -1,9 +1,8 @@
 import { selection } from '../../plan/selection';
-import { thing } from '../../plan/terms';
-import { clause, first } from '../../plan/vocabulary';
+import { first } from '../../plan/vocabulary';
 import { makeUp, part, putIn } from '../acts';
 import { torchAt } from '../joints';
-import { tail, withNitrogenAt } from '../slots';
+import { tail, withNitrogenAt, withWhat } from '../slots';
 import { verb } from '../verb';
 
 /** Sets a part in place and makes up its joints. */
@@ -14,7 +13,7 @@ export const install = verb({
   form: {
     what: first(selection(), 'parts'),
     nitrogen: withNitrogenAt,
-    with: clause('with', thing('HOW'), 'torque-wrench, new-gaskets …'),
+    with: withWhat,
   },
   meaning:
     'Sets parts in place, if they are not, and makes up their joints. Where an old part stands, it comes off in the same step.',
