@@ -34,6 +34,14 @@ export const touchedSpaces = (plant: Plant): readonly Space[] =>
 
 export const isCompressor = (part: Part): boolean => part.kind.kind === 'compressor';
 export const isDrier = (part: Part): boolean => part.kind.group === 'drier';
+/** Beside a liquid line or a metering device: in a heat pump liquid goes through it, whichever way round. */
+export const isInLiquid = (graph: Graph, part: Part): boolean =>
+  part.ends.some((end) =>
+    (graph.joints[graph.ends[end]!.joint]?.ends ?? []).some((each) => {
+      const { kind } = graph.parts[graph.ends[each]!.part]!;
+      return kind.kind === 'liquid-line' || kind.group === 'metering';
+    }),
+  );
 /** A drier's shell between its own shut valves: its cores are changed there without touching the rest. */
 export const onlyDriers = (plant: Plant, space: Space): boolean =>
   space.parts.every((index) => isDrier(plant.graph.parts[index]!));

@@ -1,7 +1,6 @@
-import type { Graph, Part } from '../../circuit/graph';
 import { burnoutCleanUp } from '../bases';
 import { defineCheck } from '../define';
-import { isDrier, touched } from '../plant';
+import { isDrier, isInLiquid, touched } from '../plant';
 
 /** A clean-up drier that stays in the suction line. */
 export const suctionDrierLeftIn = defineCheck({
@@ -41,12 +40,3 @@ export const suctionDrierLeftIn = defineCheck({
     }
   },
 });
-
-/** Beside a liquid line or a metering device: in a heat pump liquid goes through it, whichever way round. */
-const isInLiquid = (graph: Graph, drier: Part): boolean =>
-  drier.ends.some((end) =>
-    (graph.joints[graph.ends[end]!.joint]?.ends ?? []).some((each) => {
-      const { kind } = graph.parts[graph.ends[each]!.part]!;
-      return kind.kind === 'liquid-line' || kind.group === 'metering';
-    }),
-  );

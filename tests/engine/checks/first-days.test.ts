@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { foundIn, type Swap } from './edited';
+
+// What is looked at in the first days of running: handbook 4.5 (after a burnout), 4.1 and 13.3 (after a conversion).
+const told = (plan: string, ...swaps: Swap[]): readonly string[] =>
+  foundIn(plan, swaps).map(({ name, message }) => `${name}: ${message}`);
+
+const cores = 'burnout-cores-three-visits.jobplan';
+const mild = 'heat-pump-mild-burnout.jobplan';
+
+describe('each set of cores in a suction drier is looked at before it comes out', () => {
+  it('the first set', () => {
+    expect(told(cores, ['      read pressure-drop of suction-drier, at most 4 psi\n      acid', '      acid'])).toEqual(
+      [expect.stringMatching(/^follow-up-missing: The cores of suction-drier come out here, and nobody has read/)],
+    );
+  });
+
+  it('the last set', () => {
+    expect(told(cores, ['      read pressure-drop of suction-drier, at most 2 psi\n', ''])).toEqual([
+      expect.stringMatching(/^follow-up-missing: The cores of suction-drier come out here/),
+    ]);
+  });
+
+  it('the drop of another drier is not that of this one', () => {
+    expect(told(cores, ['drop of suction-drier, at most 2 psi', 'drop of liquid-drier, at most 2 psi'])).toEqual([
+      expect.stringMatching(/^follow-up-missing: The cores of suction-drier come out here/),
+    ]);
+  });
+
+  it('a reading in the first hour does not say what two weeks bring', () => {
+    expect(told(mild, ['      read pressure-drop of suction-drier, at most 3 psi\n', ''])).toEqual([
+      expect.stringMatching(/^follow-up-missing: The cores of suction-drier come out here/),
+    ]);
+  });
+});
+
+it.each([
+  [cores, 'at most 4 psi, after 1 h'],
+  [mild, 'at most 3 psi, after 1 h'],
+])('whoever means to leave a suction drier in for weeks looks at it in the first hours: %s', (plan, limit) => {
+  expect(told(plan, [`      read pressure-drop of suction-drier, ${limit}\n`, ''])).toEqual([
+    expect.stringMatching(/^follow-up-missing: suction-drier stays in for more than a week after this start/),
+  ]);
+});
+
+describe('strainers after a conversion', () => {
+  it('are looked at where the new oil loosens what the old one left; the drop of a drier does not show it', () => {
+    expect(told('double-riser-flushed.jobplan', ['      clean strainers\n', ''])).toEqual([
+      expect.stringMatching(/^follow-up-missing: After this start no step asks for a look at strainers and oil/),
+    ]);
+  });
+
+  it.each(['medium-pressure-conversion.jobplan', 'mineral-oil-stays.jobplan', 'trailer-unit-converted.jobplan'])(
+    'are not passed over by a crew that comes back to the drier: %s',
+    (plan) => {
+      expect(told(plan, ['      clean strainers\n', ''])).toEqual([
+        expect.stringMatching(/^follow-up-missing: After this start step \d+ \(read pressure-drop.* no step looks at/),
+      ]);
+    },
+  );
+});
