@@ -34,24 +34,24 @@ export const adjustsCharge = (entry: Entry): boolean =>
 export const beginsToRun = (entry: Entry): boolean =>
   has(entry, 'starts') || entry.after.lockedOut.size < entry.before.lockedOut.size;
 
-/** The start that the job works towards: the first after refrigerant went in (came in with a new unit, or through the valves of a part that was opened). */
-export function firstStart(entries: readonly Entry[]): number {
+/** The first step by which refrigerant goes in: weighed, with a new unit's valves, or through those of a part that was opened. */
+export function firstFill(entries: readonly Entry[]): number {
   const filled = entries.findIndex((entry) => isCharge(entry) || has(entry, 'lets-in'));
-  const from = filled >= 0 ? filled : entries.findIndex((entry) => sectionsLetIn(entry.before, entry.after).length > 0);
+  return filled >= 0 ? filled : entries.findIndex((entry) => sectionsLetIn(entry.before, entry.after).length > 0);
+}
+
+/** The start that the job works towards: the first after refrigerant went in. */
+export function firstStart(entries: readonly Entry[]): number {
+  const from = firstFill(entries);
   return from < 0 ? -1 : entries.findIndex((entry, at) => at > from && has(entry, 'starts'));
 }
 
-const left = new WeakMap<Entry, readonly string[]>();
+const nothing: readonly string[] = [];
 
-/** What a step has noted that it did ("leak-check system"), found once a step: a long plan has many notes. */
+/** What a step has noted that it did ("leak-check system"). */
 export function marksLeft(entry: Entry): readonly string[] {
-  if (entry.before.marks === entry.after.marks) return [];
-  let known = left.get(entry);
-  if (!known) {
-    known = [...entry.after.marks].flatMap(([name, cause]) => (cause === entry.cause ? [name] : []));
-    left.set(entry, known);
-  }
-  return known;
+  if (entry.before.marks === entry.after.marks) return nothing;
+  return entry.events.flatMap((event) => (event.type === 'notes' ? event.what : []));
 }
 
 /** Whether a step has noted something of this kind. */

@@ -59,3 +59,20 @@ describe('strainers after a conversion', () => {
     },
   );
 });
+
+describe('a label for the next crew', () => {
+  it.each(['freezer-new-condensing-unit.jobplan', 'ductless-valve-outdoors.jobplan'])(
+    'is asked for, too, where the new refrigerant comes in a unit of its own: %s',
+    (plan) => {
+      expect(told(plan, [`\n${plan.startsWith('freezer') ? '  ' : ''}    label system`, ''])).toEqual([
+        expect.stringMatching(/^label-missing: R-\S+ takes the place of R-4\S+ and no step labels the system/),
+      ]);
+    },
+  );
+
+  it('is not the one on a recovery cylinder', () => {
+    expect(told('medium-pressure-conversion.jobplan', ['label system', 'label cylinder'])).toEqual([
+      expect.stringMatching(/^label-missing: R-513A takes the place of R-134a/),
+    ]);
+  });
+});
