@@ -59,10 +59,12 @@ export const refrigerantFacts: readonly RefrigerantFacts[] = table.rows.map((row
 
 /** `R410A`, `r-410a` and `410A` all mean `R-410A`. */
 const key = (name: string): string => name.trim().toUpperCase().replace(/^R/, '').replace(/[-\s]/g, '');
+/** Most ask by the name that the table has. */
+const byName = new Map(refrigerantFacts.map((facts) => [facts.name, facts]));
 const byKey = new Map(refrigerantFacts.map((facts) => [key(facts.name), facts]));
 
 /** The facts of a refrigerant by name in any usual spelling; undefined where the table has none. */
-export const factsOf = (name: string): RefrigerantFacts | undefined => byKey.get(key(name));
+export const factsOf = (name: string): RefrigerantFacts | undefined => byName.get(name) ?? byKey.get(key(name));
 
 const steps = ['1', '2L', '2', '3'] as const;
 

@@ -302,19 +302,21 @@ export const freeEnds = (act: Act, index: number): readonly number[] => {
 };
 
 /** Notes that something was done to a thing: `renew seals`. */
-export function mark(act: Act, what: string): void {
+export function mark(act: Act, ...what: readonly string[]): void {
   const marks = new Map(act.draft.now().marks);
-  marks.set(what, act.cause);
+  for (const each of what) marks.set(each, act.cause);
   act.draft.set({ marks });
+  act.emit({ type: 'notes', what });
 }
 
 /** Marks each target of a step under the verb's word. */
 export function markAll(act: Act, targets: readonly Target[]): void {
-  for (const target of targets) {
-    const names = target.thing !== null ? [target.thing] : target.parts.map((index) => part(act, index).name);
-    for (const name of names) mark(act, `${act.step.word.word} ${name}`);
-    if (target.thing === null && !names.includes(target.selector.noun))
-      mark(act, `${act.step.word.word} ${target.selector.noun}`);
-  }
-  if (targets.length === 0) mark(act, act.step.word.word);
+  const { word } = act.step.word;
+  const what = targets.flatMap((target) => {
+    if (target.thing !== null) return [`${word} ${target.thing}`];
+    const names = target.parts.map((index) => part(act, index).name);
+    const { noun } = target.selector;
+    return (names.includes(noun) ? names : [...names, noun]).map((name) => `${word} ${name}`);
+  });
+  mark(act, ...(targets.length > 0 ? what : [word]));
 }

@@ -100,6 +100,8 @@ export type Event =
       /** The machines that are meant; none where the whole system is. */
       readonly parts: readonly number[];
     }
+  /** What the step is noted for, as the plant's marks have it ("leak-check system"). */
+  | { readonly type: 'notes'; readonly what: readonly string[] }
   /** Readings that are taken or written down, by the words that the plan has for them. */
   | { readonly type: 'reads'; readonly of: readonly string[] }
   /** Swabs pulled through a line; `blocked` are the ends that none gets through. */

@@ -164,7 +164,9 @@ function takenAt(plan: Plan, entry: Entry): StepTakeOff {
   const known = ofEntry.get(entry);
   if (known?.head === plan.head) return known.taken;
   const taken =
-    entry.events.length === 0 && !wordsWithFigures.has(entry.slot.step.word.word) ? nothing : stepTakeOff(plan, entry);
+    entry.events.every(({ type }) => type === 'notes') && !wordsWithFigures.has(entry.slot.step.word.word)
+      ? nothing
+      : stepTakeOff(plan, entry);
   ofEntry.set(entry, { head: plan.head, taken });
   return taken;
 }

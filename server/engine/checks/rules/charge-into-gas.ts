@@ -35,6 +35,7 @@ export const chargeIntoGas = defineCheck({
   right: { base: 'rack' },
   plan(whole) {
     whole.entries.forEach((entry, at) => {
+      if (entry.before === entry.after) return;
       const charges = entry.events.flatMap((event) =>
         event.type === 'charges' && event.purpose === 'charge'
           ? [{ refrigerant: event.refrigerant, spaces: event.spaces }]

@@ -1,5 +1,6 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
+import { mark } from '../acts';
 import { forTime, tail } from '../slots';
 import { verb } from '../verb';
 
@@ -16,9 +17,7 @@ export const energise = verb({
       act.draft.set({ power: 'controls', powerBy: act.cause });
       act.emit({ type: 'powers', to: 'controls' });
     }
-    const marks = new Map(act.draft.now().marks);
-    marks.set('energise controls', act.cause);
-    act.draft.set({ marks });
+    mark(act, 'energise controls');
   },
   say: (values, speech) => ({
     sentence: `Give power to ${speech.parts(values.what)} only; what is locked out stays locked out`,

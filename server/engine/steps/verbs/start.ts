@@ -1,6 +1,7 @@
 import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, first } from '../../plan/vocabulary';
+import { mark } from '../acts';
 import { machines } from '../machines';
 import { verb } from '../verb';
 
@@ -18,9 +19,7 @@ export const start = verb({
   perform(values, act) {
     act.emit({ type: 'starts', mode: values.mode ?? null, parts: machines(act, values.what) });
     act.draft.set({ running: true });
-    const marks = new Map(act.draft.now().marks);
-    marks.set(`start ${values.mode ?? 'system'}`, act.cause);
-    act.draft.set({ marks });
+    mark(act, `start ${values.mode ?? 'system'}`);
   },
   say: (values, speech) => ({
     sentence: `Start ${speech.parts(values.what)}${values.mode ? ` in ${values.mode}` : ''}`,
