@@ -4,8 +4,8 @@ import { isOrAre } from '../is-are';
 import { touched } from '../plant';
 import { edits } from '../support';
 
-/** Steps that put gas or a pump on what they name. */
-const puts = new Set(['pressure-test', 'evacuate']);
+/** Steps that put gas or a pump on what they name, or take it for proved under vacuum. */
+const puts = new Set(['pressure-test', 'evacuate', 'decay-test', 'break-vacuum']);
 
 /** A test or a pump on "the system" while the new unit stands shut with the charge that it came with. */
 export const systemTakesInCharge = defineCheck({
