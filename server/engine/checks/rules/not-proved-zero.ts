@@ -1,7 +1,9 @@
-import { has } from '../course';
+import type { Entry } from '../../walk/walk';
+import { has, leaves } from '../course';
 import { defineCheck } from '../define';
-import { aboveZero, onlyDriers } from '../plant';
+import { aboveZero, heldBy, onlyDriers, touchedSpaces } from '../plant';
 import { edits, underLaw } from '../support';
+import { insertBefore } from '../ways-out';
 
 /** Opened, and perhaps brazed, without having waited to see that nothing comes back. */
 export const notProvedZero = defineCheck({
@@ -13,7 +15,7 @@ export const notProvedZero = defineCheck({
   ground: 'law',
   yieldsTo: ['open-under-pressure', 'section-not-recovered', 'charge-still-in', 'flush-before-recovery'],
   meaning:
-    'After recovery nobody waits with open gauges to see whether pressure comes back, and then the part is opened. Where a torch comes to such a part later, somebody can be hurt: the finding is then an error.',
+    'After recovery nobody waits with open gauges to see whether pressure comes back, and then the part is opened, or seals or valve cores are taken out. Where a torch comes to such a part later, somebody can be hurt: the finding is then an error.',
   why: 'Liquid under oil or behind a valve boils out after the machine has stopped; in a flame it makes acid and phosgene-like gas.',
   source: 'verify the level before opening: 40 CFR 82.156 (handbook 2.1); 5 to 10 minutes: common practice',
   wrong: {
@@ -26,6 +28,14 @@ export const notProvedZero = defineCheck({
   right: { base: 'split' },
   plan(whole) {
     for (const [at, entry] of whole.entries.entries()) {
+      if (takesOut(entry))
+        whole.report(entry, {
+          message: `Seals or cores come out here without anybody having waited to see that no pressure comes back: prove zero first${underLaw(whole.plan, 'opening')}.`,
+          slot: 'what',
+          root: whole.plan.head,
+          concerns: whole.plan.graph.parts.map((part) => part.index),
+          fixes: [insertBefore('Prove zero before this step', entry.slot.step, 'prove-zero system')],
+        });
       for (const event of entry.events) {
         if (event.type !== 'opens' || event.held.refrigerant === null || event.how === 'pierced') continue;
         const unproved = event.space.parts.filter((part) => entry.before.parts[part]!.provedZero === null);
@@ -71,3 +81,17 @@ export const notProvedZero = defineCheck({
     }
   },
 });
+
+/** Seals or cores, of whatever part, that come out of a circuit that was emptied and that nobody has proved at zero. */
+function takesOut(entry: Entry): boolean {
+  const { before } = entry;
+  if (!leaves(entry, /^(renew|change) .*(seal|gasket|core)/)) return false;
+  const held = touchedSpaces(before).map((space) => ({ space, contents: heldBy(before, space) }));
+  return (
+    held.some(({ contents }) => contents.refrigerant !== null) &&
+    held.every(
+      ({ space, contents }) =>
+        !aboveZero(before, contents) && space.parts.every((part) => before.parts[part]!.provedZero === null),
+    )
+  );
+}
