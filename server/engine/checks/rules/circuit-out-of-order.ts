@@ -1,5 +1,6 @@
 import type { CircuitSpec, Part, Series } from '../../circuit/graph';
 import { defineCheck, type Whole } from '../define';
+import { perHead } from '../per-head';
 import { isCompressor } from '../plant';
 
 /** What flows at a place of the circuit, in cooling, by what it has passed last; null where branches differ. */
@@ -23,7 +24,11 @@ const belongs: Readonly<Record<string, readonly Stretch[]>> = {
   'electronic-expansion-valve': ['liquid', 'fed'],
   'fixed-orifice': ['liquid', 'fed'],
   'cap-tube': ['liquid', 'fed'],
+  distributor: ['fed'],
   evaporator: ['fed', 'vapour'],
+  accumulator: ['vapour'],
+  // Hot gas goes through one of its ways, and what comes back from the coils through the other.
+  'reversing-valve': ['hot gas', 'vapour'],
   'suction-line': ['vapour'],
   'vapour-line': ['vapour'],
 };
@@ -61,20 +66,21 @@ export const circuitOutOfOrder = defineCheck({
   },
   right: { base: 'split' },
   plan(whole) {
-    const { graph } = whole.plan;
-    graph.circuits.forEach((circuit, at) => {
-      const parts = graph.parts.filter((part) => part.circuit === at);
-      if (circuit.untouched || !parts.some(isCompressor)) return;
-      const metered = parts.filter((part) => part.kind.group === 'metering').length;
-      const round = new Round(parts);
-      // The circuit closes: what it ends with it begins with.
-      round.go(circuit.series, null);
-      const begins = round.ends;
-      round.misplaced.length = 0;
-      round.go(circuit.series, begins);
-      if (round.misplaced.length > 0) report(whole, circuit, round.misplaced, metered);
-    });
+    for (const { circuit, odd } of outOfOrder(whole.plan)) report(whole, circuit, odd);
   },
+});
+
+const outOfOrder = perHead((plan) => {
+  const { graph } = plan;
+  return graph.circuits.flatMap((circuit, at) => {
+    const parts = graph.parts.filter((part) => part.circuit === at);
+    // What stood there before the job, and what stands there behind it, each has its order.
+    for (const stands of [(part: Part) => part.standing !== 'removed', (part: Part) => part.standing !== 'added']) {
+      const odd = goRound(circuit, parts.filter(stands));
+      if (odd.length > 0) return [{ circuit, odd }];
+    }
+    return [];
+  });
 });
 
 interface Misplaced {
@@ -84,41 +90,72 @@ interface Misplaced {
   readonly behind: Part | null;
 }
 
+/** What is out of order among these parts. The circuit closes: what it ends with it begins with. */
+function goRound(circuit: CircuitSpec, parts: readonly Part[]): readonly Misplaced[] {
+  const before = new Round(parts);
+  const begins = before.through(circuit.series, null);
+  const round = new Round(parts);
+  round.through(circuit.series, begins);
+  return round.misplaced;
+}
+
 /** One way round a circuit, keeping what flows. */
 class Round {
-  readonly misplaced: Misplaced[] = [];
-  ends: Stretch | null = null;
+  misplaced: Misplaced[] = [];
   private behind: Part | null = null;
   private readonly named: ReadonlyMap<string, Part>;
+  /** Where the compressor stands on another drawing, vapour turns hot gas unseen. */
+  private readonly driven: boolean;
+  /** What each part that the flow meets twice was met by first. */
+  private readonly met = new Map<Part, Stretch | null>();
 
   constructor(parts: readonly Part[]) {
     this.named = new Map(parts.map((part) => [part.name, part]));
+    this.driven = parts.some(isCompressor);
   }
 
-  go(series: Series, begins: Stretch | null): void {
-    this.ends = this.through(series, begins);
-  }
-
-  private through(series: Series, begins: Stretch | null): Stretch | null {
+  through(series: Series, begins: Stretch | null): Stretch | null {
     let stretch = begins;
     for (const item of series) {
       if (item.type === 'part') stretch = this.pass(this.named.get(item.part.name), stretch);
-      else if (item.type === 'parallel') {
+      else if (item.type === 'through') this.passAgain(this.named.get(item.name), stretch);
+      else {
         const from = stretch;
         const ends = item.branches.map((branch) => this.through(branch.series, from));
-        stretch = ends.every((each) => each === ends[0]) ? (ends[0] ?? from) : null;
+        // A way past the valve or the coil changes nothing; where it meets the others, theirs is what flows.
+        const changed = ends.filter((each) => each !== from);
+        const [first] = changed.length > 0 ? changed : [from];
+        stretch = changed.every((each) => each === first) ? first! : null;
       }
     }
     return stretch;
   }
 
   private pass(part: Part | undefined, stretch: Stretch | null): Stretch | null {
-    if (!part || part.standing === 'removed') return stretch;
-    const may = belongs[part.kind.kind];
-    if (stretch && may && !may.includes(stretch)) this.misplaced.push({ part, stretch, behind: this.behind });
-    const next = behindOf(part, stretch);
+    if (!part) return stretch;
+    if (part.kind.passages === 2) this.met.set(part, stretch);
+    // What comes in one casing is drawn together, and its accumulator stands beside the coil on paper alone.
+    const may = part.casing !== null && part.kind.kind === 'accumulator' ? undefined : belongs[part.kind.kind];
+    const unseen = !this.driven && stretch === 'vapour';
+    if (stretch && may && !may.includes(stretch) && !(unseen && may.includes('hot gas')))
+      this.misplaced.push({ part, stretch, behind: this.behind });
+    // Between two metering devices, one for each way of a heat pump or of a flash tank, liquid is held and seen as well.
+    if (part.kind.group === 'metering')
+      this.misplaced = this.misplaced.filter(
+        (each) => each.stretch !== 'fed' || !belongs[each.part.kind.kind]!.includes('liquid'),
+      );
+    const next =
+      unseen && part.kind.group === 'coil' && part.kind.kind !== 'evaporator' ? null : behindOf(part, stretch);
     if (next !== stretch) this.behind = part;
     return next;
+  }
+
+  /** Both ways through a reversing valve cannot carry the same. */
+  private passAgain(part: Part | undefined, stretch: Stretch | null): void {
+    if (part?.kind.kind !== 'reversing-valve' || !stretch) return;
+    const may = belongs[part.kind.kind]!;
+    if (!may.includes(stretch) || (this.driven && this.met.get(part) === stretch))
+      this.misplaced.push({ part, stretch, behind: this.behind });
   }
 }
 
@@ -134,16 +171,18 @@ function behindOf(part: Part, stretch: Stretch | null): Stretch | null {
   return stretch === 'fed' ? 'vapour' : stretch;
 }
 
-function report(whole: Whole, circuit: CircuitSpec, all: readonly Misplaced[], metered: number): void {
-  // Between two metering devices, one for each way of a heat pump, liquid is held and seen as well.
-  const odd = all.filter(({ part, stretch }) => stretch !== 'fed' || metered < 2 || part.kind.group === 'line');
+function report(whole: Whole, circuit: CircuitSpec, odd: readonly Misplaced[]): void {
   // What a circuit is begun with is right more often than what stands in it.
   const [first] = [...odd].sort((a, b) => Number(isCompressor(a.part)) - Number(isCompressor(b.part)));
   if (!first) return;
   const { part, stretch, behind } = first;
   const may = belongs[part.kind.kind]!.map((each) => where[each]);
+  const twice = belongs[part.kind.kind]!.includes(stretch);
+  const said = twice
+    ? `${part.name} stands ${where[stretch]} both times that the flow meets it, and it turns the flow round only with hot gas in one of its ways: it belongs once ${may.join(' and once ')}.`
+    : `${part.name} stands ${where[stretch]} in the order of flow, and no ${part.kind.kind} does: it belongs ${may.join(' or ')}.`;
   whole.reportPart(part.index, {
-    message: `${part.name} stands ${where[stretch]} in the order of flow, and no ${part.kind.kind} does: it belongs ${may.join(' or ')}. Move its statement or its neighbour's, or name its kind.`,
+    message: `${said} Move its statement or its neighbour's, or name its kind.`,
     root: `order ${circuit.name ?? ''}`,
     concerns: [part.index],
     related: [
