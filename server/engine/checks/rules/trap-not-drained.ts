@@ -11,9 +11,10 @@ export const trapNotDrained = defineCheck({
   ground: 'practice',
   yieldsTo: ['final-purge-short', 'final-purge-weak', 'wet-with-solvent'],
   meaning:
-    'The circuit states a trap or low spot in a line that is flushed; no step drains it, and its last purge gives less than twice the gas changes that a plain line needs.',
+    'The circuit states a trap or low spot in a line that is flushed; no step drains it, and its purge is shorter than three minutes, or gives less than twice the gas changes that a plain line needs: an open end lets much gas through in a short time, and it passes over what stands in the trap.',
   why: 'Liquid in a trap lets the gas pass over it: the line seems clear while the trap still holds a cup of solvent.',
-  source: 'common practice: drain it, or purge longer (handbook 5.2); twice the changes is an estimate',
+  source:
+    'common practice: drain it, or purge longer (handbook 5.2); twice the changes and twice the usual 30 to 90 s are estimates',
   wrong: {
     base: 'split',
     instead: [
@@ -44,7 +45,7 @@ export const trapNotDrained = defineCheck({
       const at = purges.at(-1) ?? flush;
       whole.report(at.entry, {
         message: (say) =>
-          `${say.part(part.index)} has a trap that keeps solvent: drain it after the flush, or purge it at least twice as long.`,
+          `${say.part(part.index)} has a trap that keeps solvent: drain it, or purge it for at least 3 min, twice the usual time.`,
         slot: 'what',
         concerns: [part.index],
         related: [{ part: part.index, message: 'the trap is stated here' }],
@@ -59,6 +60,13 @@ export const trapNotDrained = defineCheck({
   },
 });
 
-/** Twice the ten changes that dry a plain line, or the half hour of a drying purge. */
-const longer = (flow: { readonly volumeChanges: number | null; readonly time: { readonly low: number } | null }) =>
-  (flow.volumeChanges ?? 0) >= 20 || (flow.time?.low ?? 0) >= 1800;
+/** Twice the longest of the usual purges (30 to 90 s a line, handbook 5.2), s. */
+const longPurge = 180;
+/** A drying purge, s. */
+const dryingPurge = 1800;
+
+/** Twice the ten changes that dry a plain line, for twice the usual time; or the half hour of a drying purge. */
+const longer = (flow: { readonly volumeChanges: number | null; readonly time: { readonly low: number } | null }) => {
+  const time = flow.time?.low ?? 0;
+  return ((flow.volumeChanges ?? 0) >= 20 && time >= longPurge) || time >= dryingPurge;
+};
