@@ -1,3 +1,4 @@
+import type { Plant } from '../../circuit/state';
 import type { Entry } from '../../walk/walk';
 import { has, visitOf } from '../course';
 import { defineCheck, type Whole } from '../define';
@@ -15,7 +16,7 @@ export const startedAgainstShutValve = defineCheck({
   ground: 'practice',
   yieldsTo: ['compressor-without-refrigerant', 'joint-left-open', 'valve-left-shut', 'power-not-restored'],
   meaning:
-    'The system starts, or runs again with the power, and no way from the compressor’s outlet round to its inlet is open: valves that hands shut stand in each. A start for a pump-down is fine, also where the plan only stops again with the valves still shut and then recovers or opens what is behind them; a coil or a receiver must lie before the shut valve. Where a coil or a receiver lies before the shut valve, the finding is a warning.',
+    'The system starts, or runs again with the power, and no way from the compressor’s outlet round to its inlet is open: valves that hands shut stand in each. A start for a pump-down is fine, also where the plan only stops again with the valves still shut and then recovers or opens what is behind them; a coil or a receiver must lie before the shut valve. Where a coil or a receiver lies before the shut valve, the finding is a warning; so it is where the machine starts with a branch still shut off, which is opened to it only while it runs.',
   why: 'Against a shut discharge valve a compressor bursts or burns within seconds; behind a shut liquid or suction valve it pulls a vacuum, foams its oil away and trips.',
   source: 'common practice: valves open before the start (handbook 13.1)',
   wrong: {
@@ -31,6 +32,7 @@ export const startedAgainstShutValve = defineCheck({
       const start = entry.events.find((event) => event.type === 'starts');
       if (!start && (entry.before.running || !entry.after.running)) return;
       const gathers = pumpsDown(whole, at);
+      if (!gathers && branchShut(whole, at)) return;
       const plant = entry.after;
       for (const { index } of readyCompressors(plant)) {
         if (start && start.parts.length > 0 && !start.parts.includes(index)) continue;
@@ -71,6 +73,39 @@ export const startedAgainstShutValve = defineCheck({
     });
   },
 });
+
+/** What the plan shut off by hand, and opens only when the machine runs. */
+function branchShut(whole: Whole, at: number): boolean {
+  const { entries } = whole;
+  const entry = entries[at]!;
+  const isShut = (plant: Plant, part: number): boolean => plant.parts[part]!.position === 'shut';
+  const shut = whole.plan.graph.parts.flatMap(({ kind, index }) =>
+    kind.shuts === 'hand' && isShut(entry.after, index) && !isShut(whole.view.walk.start, index) ? [index] : [],
+  );
+  // What runs on through the work draws a branch empty before it is shut off.
+  if (shut.length === 0 || entry.before.running) return false;
+  // A machine that is stopped again before the valves open has run for something else.
+  for (const later of entries.slice(at + 1)) {
+    if (!later.before.running) return false;
+    const opened = shut.filter((part) => !isShut(later.after, part));
+    if (opened.length === 0) continue;
+    const by = shutBy(whole, entry, opened[0]!);
+    whole.report(entry, {
+      message: (say) =>
+        `${say.parts(opened)} still ${opened.length > 1 ? 'stand' : 'stands'} shut when the machine starts, and ${say.step(later.cause)} opens ${opened.length > 1 ? 'them' : 'it'} while it runs: open before the start.`,
+      slot: 'what',
+      severity: 'warning',
+      root: opened.join(),
+      concerns: opened,
+      related: [
+        { cause: later.cause, message: 'opened only here' },
+        ...(by ? [{ cause: by.cause, message: 'shut here' }] : []),
+      ],
+    });
+    return true;
+  }
+  return false;
+}
 
 /**
  * Whether the machine is run to draw the charge in: a pump-down before anything is opened or started again, or a run that
