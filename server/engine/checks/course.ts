@@ -51,7 +51,10 @@ const nothing: readonly string[] = [];
 /** What a step has noted that it did ("leak-check system"). */
 export function marksLeft(entry: Entry): readonly string[] {
   if (entry.before.marks === entry.after.marks) return nothing;
-  return entry.events.flatMap((event) => (event.type === 'notes' ? event.what : []));
+  let found = nothing;
+  for (const event of entry.events)
+    if (event.type === 'notes') found = found === nothing ? event.what : [...found, ...event.what];
+  return found;
 }
 
 /** Whether a step has noted something of this kind. */

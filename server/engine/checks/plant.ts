@@ -123,7 +123,18 @@ const standAlike = (one: Plant, other: Plant): boolean =>
 
 /** A section that a step lets refrigerant into by a valve, as it stood before: what was shut off from the charge until then. */
 export function sectionsLetIn(before: Plant, after: Plant): readonly Space[] {
-  if (before === after || standAlike(before, after) || spaces(before) === spaces(after)) return [];
+  if (before === after) return noSpaces;
+  let known = letIn.get(after);
+  if (known?.before !== before) letIn.set(after, (known = { before, found: findLetIn(before, after) }));
+  return known.found;
+}
+
+const noSpaces: readonly Space[] = [];
+/** Several checks ask at each step, and again where ways back are rehearsed. */
+const letIn = new WeakMap<Plant, { readonly before: Plant; readonly found: readonly Space[] }>();
+
+function findLetIn(before: Plant, after: Plant): readonly Space[] {
+  if (standAlike(before, after) || spaces(before) === spaces(after)) return noSpaces;
   return spaces(before).filter((space) => {
     if (space.openings.length > 0 || heldBy(before, space).gas === 'refrigerant') return false;
     const [part] = space.parts;
