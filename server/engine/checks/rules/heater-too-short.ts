@@ -1,10 +1,11 @@
+import { wordSpan } from '../../plan/gather';
 import type { Entry } from '../../walk/walk';
 import { firstStart, timeOf, visitOf } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { isMobile } from '../equipment';
 import { readyCompressors } from '../plant';
 import { amount, edits } from '../support';
-import { moveBefore } from '../ways-out';
+import { moveBefore, takeOut } from '../ways-out';
 
 /** A machine with a sump of this size and more has a heater in it, m3 (about half a US gallon): common practice, no source. */
 const heatedSump = 0.00189;
@@ -21,7 +22,7 @@ export const heaterTooShort = defineCheck({
   ground: 'practice',
   yieldsTo: ['refrigerant-not-stated'],
   meaning:
-    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start, before a lock-out that ends them, or before the new compressor is in place. A machine on wheels (`equipment transport` or `vehicle`) has no heater unless the plan gives it hours.',
+    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start, before a lock-out that ends them, or before the new compressor is in place. Or power comes back twice in a row, as if the first were meant for the heater. A machine on wheels (`equipment transport` or `vehicle`) has no heater unless the plan gives it hours.',
   why: 'Liquid in the cold oil boils at the start, foams the oil out and breaks bearings and valves.',
   source: 'at least 12 to 24 h before the start: common practice (handbook 13.1)',
   wrong: {
@@ -50,6 +51,7 @@ export const heaterTooShort = defineCheck({
     // Whoever gives the controls power for a stated time before a start warms a sump, however small it is.
     const [short] = powers.filter((each) => timeOf(each, 'time') > 0).slice(-1);
     const warmed = compressor ?? (short && readyCompressors(entry.before)[0]);
+    if (off >= 0 && !warmed) poweredTwice(whole, under);
     if (off < 0 || !warmed || powers.some((each) => typeof each.slot.step.values['per'] === 'string')) return;
     // What stood there before, or a place that is empty, is warmed in vain.
     const now = entry.before.parts[warmed.index]!;
@@ -91,6 +93,34 @@ const powerOn = ({ entries }: Whole, start: number): Entry =>
     .slice(0, start)
     .reverse()
     .find(({ before, after }) => before.power !== 'on' && after.power === 'on') ?? entries[start]!;
+
+/** Power that comes back in two steps one after the other, of which the first was to warm the sump. */
+function poweredTwice(whole: Whole, under: readonly Entry[]): void {
+  const at = under.findIndex(
+    (each, k) => gives(each) && each.before.power === 'on' && each.before.powerBy === under[k - 1]?.cause,
+  );
+  const [first, again] = [under[at - 1], under[at]];
+  if (!first || !again || !gives(first)) return;
+  whole.report(first, {
+    message: (say) =>
+      `Power comes back here and once more at ${say.step(again.cause)}, and the machine starts cold: if the first is to warm the sump, give the controls alone power for at least 12 h; else leave one of the two out.`,
+    slot: 'what',
+    root: 'twice',
+    related: [{ cause: again.cause, message: 'the same again' }],
+    fixes: [
+      {
+        title: 'Give the controls power for 24 h instead',
+        edits: (mend) => {
+          const { bound, spans } = first.slot.step;
+          return mend.write(first.slot.step, wordSpan(bound).from, spans['what']!.to, 'energise controls for 24 h');
+        },
+      },
+      takeOut(again.slot.step),
+    ],
+  });
+}
+
+const gives = ({ events }: Entry): boolean => events.some((event) => event.type === 'powers' && event.to === 'on');
 
 /** Hours with the heater on that come after the start they are meant for. */
 function isLate(whole: Whole, at: number): boolean {

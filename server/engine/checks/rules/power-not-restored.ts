@@ -48,7 +48,10 @@ export const powerNotRestored = defineCheck({
     const cause = power !== 'on' ? powerBy : ([...lockedOut.values()][0] ?? null);
     const entry = cause && whole.entries.find((each) => each.cause === cause);
     if (!entry) return;
+    // Controls that have power again stand under the lock-out of the rest.
+    const off = whole.entries.filter(({ before, after }) => before.power === 'on' && after.power !== 'on').at(-1);
     whole.report(entry, {
+      related: off && off !== entry ? [{ cause: off.cause, message: 'the power goes off here' }] : [],
       message:
         power === 'controls'
           ? 'After this step only the controls have power, and no step restores the rest.'
