@@ -66,7 +66,21 @@ export const circuitOutOfOrder = defineCheck({
   },
   right: { base: 'split' },
   plan(whole) {
-    for (const { circuit, odd } of outOfOrder(whole.plan)) report(whole, circuit, odd);
+    const told = new Set<CircuitSpec>();
+    for (const { circuit, odd } of outOfOrder(whole.plan)) {
+      told.add(circuit);
+      report(whole, circuit, odd);
+    }
+    for (const { circuit, compressor, valves, side } of shutOnOneSide(whole.plan)) {
+      if (told.has(circuit)) continue;
+      const [first, second] = valves;
+      whole.reportPart(compressor.index, {
+        message: `${first.name} and ${second.name} both stand ${side} ${compressor.name} in the order of flow, and nothing shuts it off on its other side: its two valves stand one before it and one behind it.`,
+        root: `one side ${compressor.index}`,
+        concerns: [compressor.index, first.index, second.index],
+        related: valves.map((valve) => ({ part: valve.index, message: 'this valve' })),
+      });
+    }
   },
 });
 
@@ -78,6 +92,34 @@ const outOfOrder = perHead((plan) => {
     for (const stands of [(part: Part) => part.standing !== 'removed', (part: Part) => part.standing !== 'added']) {
       const odd = goRound(circuit, parts.filter(stands));
       if (odd.length > 0) return [{ circuit, odd }];
+    }
+    return [];
+  });
+});
+
+interface OneSided {
+  readonly circuit: CircuitSpec;
+  readonly compressor: Part;
+  readonly valves: readonly [Part, Part];
+  readonly side: 'before' | 'behind';
+}
+
+/** Compressors with two hand valves next to each other on one side, and none on the other. */
+const shutOnOneSide = perHead((plan) => {
+  const { parts, ends, joints } = plan.graph;
+  // What meets an end, and it alone: a header that other branches join is no neighbour.
+  const beside = (part: Part, side: 0 | 1): Part | undefined => {
+    const meeting = joints[ends[part.ends[side]!]!.joint]?.ends.filter((each) => each !== part.ends[side]);
+    return meeting?.length === 1 ? parts[ends[meeting[0]!]!.part] : undefined;
+  };
+  const isValve = (part: Part | undefined): part is Part => part?.kind.shuts === 'hand' && part.ends.length === 2;
+  return parts.filter(isCompressor).flatMap((compressor): OneSided[] => {
+    for (const [side, other] of [[1, 0] as const, [0, 1] as const]) {
+      const first = beside(compressor, side);
+      const second = isValve(first) ? beside(first, side) : undefined;
+      if (!isValve(first) || !isValve(second) || isValve(beside(compressor, other))) continue;
+      const circuit = plan.graph.circuits[compressor.circuit]!;
+      return [{ circuit, compressor, valves: [first, second], side: side === 1 ? 'behind' : 'before' }];
     }
     return [];
   });

@@ -15,9 +15,9 @@ export const pumpDownInVain = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['refrigerant-not-stated', 'compressor-without-refrigerant'],
+  yieldsTo: ['circuit-out-of-order', 'refrigerant-not-stated', 'compressor-without-refrigerant'],
   meaning:
-    'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or into a part of the low side; or while the machine heats or defrosts, which is an error; or nothing is opened after it.',
+    'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or into a part of the low side, or a vessel that a shut valve keeps the gas out of; or while the machine heats or defrosts, which is an error; or nothing is opened after it.',
   why: 'The lines stay full; whoever opens them next relies on a charge that is not put away.',
   source: 'common practice (handbook 13.5: shut the liquid side, run, stop, shut the suction side)',
   wrong: {
@@ -65,6 +65,7 @@ export const pumpDownInVain = defineCheck({
     // The valves of an old unit are no parts of the plan's circuit; one that states none relies on them.
     const valves = plant.graph.parts.some(({ kind }) => kind.shuts === 'hand' || kind.shuts === 'power');
     if (!valves || plant.marks.has('close service-valves')) return;
+    if (shutBeforeVessel(here)) return;
     if (!compressor || !roundTrip(plant, compressor.index).comesBack) return;
     here.report({
       message: (say) =>
@@ -90,6 +91,31 @@ function intoLowSide(here: Here): boolean {
     root: here.step,
     concerns: [part.index],
     fixes: store ? writeAt(here.step, name, store.name) : [],
+  });
+  return true;
+}
+
+/** What is shut stands before the vessel that is to hold the charge: nothing gets in there, and nothing keeps it in. */
+function shutBeforeVessel(here: Here): boolean {
+  const name = here.step.values['into'] as Name | undefined;
+  const plant = here.before;
+  const vessel = here.plan.graph.parts.find((each) => each.name === name?.text);
+  if (!vessel) return false;
+  const trips = readyCompressors(plant)
+    .filter(({ circuit }) => circuit === vessel.circuit)
+    .map(({ index }) => roundTrip(plant, index));
+  const reached = trips.some(
+    ({ comesBack, passed, shut }) => comesBack || passed.includes(vessel.index) || shut.includes(vessel.index),
+  );
+  const [valve] = trips.flatMap(({ shut }) => shut);
+  if (reached || valve === undefined) return false;
+  here.report({
+    message: (say) =>
+      `${say.part(valve)} is shut before ${say.part(vessel.index)}, so no gas gets in there, and nothing shuts off what is in it: shut a valve behind it, or state the valve where it stands.`,
+    slot: 'into',
+    root: `shut before ${vessel.index}`,
+    concerns: [vessel.index, valve],
+    related: [{ part: valve, message: 'what is shut stands here in the order of flow' }],
   });
   return true;
 }
