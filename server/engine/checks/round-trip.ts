@@ -47,6 +47,32 @@ export function roundTrip(plant: Plant, compressor: number, opened: ReadonlySet<
   return { comesBack: false, passed, shut };
 }
 
+/** What a compressor draws from: the parts before its inlet, as far as hands have shut nothing, and the valves that it stops at. */
+export function drawnFrom(plant: Plant, compressor: number): Omit<RoundTrip, 'comesBack'> {
+  const { graph } = plant;
+  const passed: number[] = [];
+  const shut: number[] = [];
+  const seen = new Set<number>();
+  const queue = [graph.parts[compressor]!.ends[0]!];
+  const stops = (end: number): boolean => {
+    const { part } = graph.ends[end]!;
+    const seat = graph.parts[part]!.kind.shuts === 'hand' && plant.parts[part]!.position === 'shut';
+    if (seat || plant.ends[end]!.valve === 'shut') shut.push(part);
+    return seat || plant.ends[end]!.valve === 'shut';
+  };
+  for (let end = queue.shift(); end !== undefined; end = queue.shift()) {
+    if (seen.has(end) || stops(end)) continue;
+    seen.add(end);
+    for (const other of neighbours(plant, end)) {
+      const { part } = graph.ends[other]!;
+      if (stops(other) || isCompressor(graph.parts[part]!)) continue;
+      passed.push(part);
+      queue.push(other ^ 1);
+    }
+  }
+  return { passed, shut };
+}
+
 /** The outlet of another compressor, whose own valves let no gas back into it. */
 const isDischarge = ({ graph }: Plant, end: number): boolean => {
   const { part, side } = graph.ends[end]!;

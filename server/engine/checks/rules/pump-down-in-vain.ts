@@ -4,7 +4,7 @@ import type { Entry } from '../../walk/walk';
 import { has } from '../course';
 import { defineCheck, type Here, type WayOut, type Whole } from '../define';
 import { isCharged, readyCompressors, touched } from '../plant';
-import { roundTrip } from '../round-trip';
+import { drawnFrom, roundTrip } from '../round-trip';
 import { insertBefore, takeOut, writeAt } from '../ways-out';
 
 /** A pump-down that gathers nothing. */
@@ -62,6 +62,7 @@ export const pumpDownInVain = defineCheck({
       });
       return;
     }
+    if (compressor && drawsNothing(here, compressor.index)) return;
     // The valves of an old unit are no parts of the plan's circuit; one that states none relies on them.
     const valves = plant.graph.parts.some(({ kind }) => kind.shuts === 'hand' || kind.shuts === 'power');
     if (!valves || plant.marks.has('close service-valves')) return;
@@ -116,6 +117,20 @@ function shutBeforeVessel(here: Here): boolean {
     root: `shut before ${vessel.index}`,
     concerns: [vessel.index, valve],
     related: [{ part: valve, message: 'what is shut stands here in the order of flow' }],
+  });
+  return true;
+}
+
+/** A compressor whose suction side is shut: what is to be drawn in stands behind the valve. */
+function drawsNothing(here: Here, compressor: number): boolean {
+  const { graph } = here.plan;
+  const { passed, shut } = drawnFrom(here.before, compressor);
+  if (shut.length === 0 || passed.some((part) => graph.parts[part]!.kind.group === 'coil')) return false;
+  here.report({
+    message: (say) =>
+      `${say.parts(shut)} ${shut.length > 1 ? 'stand' : 'stands'} shut before ${say.part(compressor)}, which draws a vacuum over its oil and nothing from the coil: shut the suction side when the charge is gathered.`,
+    root: here.step,
+    concerns: shut,
   });
   return true;
 }

@@ -13,7 +13,7 @@ export const recoveredWhileRunning = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The recovery takes the charge out of a section with a compressor that a step has started: it was neither stopped nor locked out since, and no pump-down asks for it.',
+    'The recovery takes the charge out of a section with a compressor that a step has started: it was neither stopped nor locked out since, not after a pump-down either.',
   why: 'The compressor runs hot on too little gas and draws a vacuum over its oil; a hermetic motor arcs in it, and air comes in at the first leak.',
   source: 'compressors are not run in a vacuum, stopped before recovery: common practice, no source (handbook 13.1)',
   wrong: {
@@ -29,7 +29,7 @@ export const recoveredWhileRunning = defineCheck({
     for (const entry of whole.entries) {
       const { before } = entry;
       if (has(entry, 'starts')) started = entry;
-      if (has(entry, 'pumps-down') || !before.running || before.power !== 'on') started = undefined;
+      if (!before.running || before.power !== 'on') started = undefined;
       if (!started) continue;
       for (const event of entry.events) {
         if (event.type !== 'recovers') continue;

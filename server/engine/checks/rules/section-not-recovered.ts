@@ -1,7 +1,12 @@
-import type { Space } from '../../circuit/spaces';
+import { type Space, spaces } from '../../circuit/spaces';
+import type { Event } from '../../steps/events';
+import { byHose } from '../../steps/ports';
+import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { openLines, shutAround } from '../held-open';
 import { edits, underLaw } from '../support';
+
+type Recovery = Extract<Event, { type: 'recovers' }>;
 
 /** A stretch between shut valves that recovery does not reach. */
 export const sectionNotRecovered = defineCheck({
@@ -28,7 +33,7 @@ export const sectionNotRecovered = defineCheck({
     whole.entries.forEach((entry, at) => {
       for (const event of entry.events) {
         if (event.type !== 'recovers') continue;
-        const left = event.missed.filter(
+        const left = [...event.missed, ...missedAtRest(entry, event)].filter(
           (space) =>
             !whole.entries
               .slice(at + 1)
@@ -57,6 +62,19 @@ export const sectionNotRecovered = defineCheck({
     });
   },
 });
+
+/**
+ * Sections of what a recovery reaches on a machine that was stopped and still has power: its solenoids and regulators are
+ * shut then, unless they are held open.
+ */
+function missedAtRest(entry: Entry, { spaces: reached, named }: Recovery): readonly Space[] {
+  const { before } = entry;
+  if (before.power !== 'on' || before.running) return [];
+  const cells = new Set(reached.flatMap((space) => space.cells));
+  const atRest = spaces({ ...before, power: 'locked-out' }).filter((space) => cells.has(space.cells[0]!));
+  if (atRest.length <= reached.length) return [];
+  return byHose(before.graph, atRest, named.length === before.graph.parts.length).missed;
+}
 
 const covers = (spaces: readonly Space[], missed: Space): boolean =>
   missed.parts.every((part) => spaces.some((space) => space.parts.includes(part)));
