@@ -12,6 +12,7 @@ export const recoveredWhileRunning = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['recovery-beyond-section'],
   meaning:
     'The recovery takes the charge out of a section with a compressor that a step has started: it was neither stopped nor locked out since, not after a pump-down either.',
   why: 'The compressor runs hot on too little gas and draws a vacuum over its oil; a hermetic motor arcs in it, and air comes in at the first leak.',

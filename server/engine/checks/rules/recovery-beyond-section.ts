@@ -59,7 +59,7 @@ export const recoveryBeyondSection = defineCheck({
   ground: 'practice',
   yieldsTo: ['refrigerant-not-stated'],
   meaning:
-    'The step names a part or a section (to recover it, or to let carbon dioxide off), a hand valve between it and the rest of the machine stands open, and so the charge of compressor, coils or receiver comes out with it. No later step puts that charge back: the valve was meant to be shut before.',
+    'The step names a part or a section (to recover it, or to let carbon dioxide off), a hand valve between it and the rest of the machine stands open, and so the charge of compressor, coils or receiver comes out with it. No later step puts that charge back, or a pump-down has just put it away: the valve was meant to be shut before.',
   why: 'The cylinder is sized for the section and is overfilled by the charge, the recovery takes hours instead of minutes, and the machine is started empty.',
   source: 'common practice: shut a section off on both sides, then recover it (handbook 2.1, 13.5)',
   wrong: {
@@ -83,12 +83,16 @@ export const recoveryBeyondSection = defineCheck({
         const beyond = event.spaces.flatMap((space) => chargedBeyond(entry.before, space, named));
         if (!beyond.some((part) => holdsCharge(whole, part))) continue;
         const valves = boundary(entry.before, event.spaces, named);
-        if (valves.length === 0 || !runsAfter(whole, at) || putBack(whole, at, vented)) continue;
+        if (valves.length === 0 || !runsAfter(whole, at)) continue;
+        // What a pump-down has put away was to stay there, also where the plan fills the machine anew.
+        const away = vented ? undefined : whole.entries.slice(0, at).find((each) => has(each, 'pumps-down'));
+        if (!away && putBack(whole, at, vented)) continue;
         const names = valves.map((valve) => valveName(whole, valve));
         const several = valves.length > 1 || names[0]!.startsWith('valves');
         const later = valves.flatMap((valve) => shutLater(whole, at, valve) ?? []);
         whole.report(entry, {
-          message: `${listed(names)} ${isOrAre(several ? 2 : 1)} open here, so the charge of the whole machine ${vented ? 'is let off' : 'comes out'} with ${listed((entry.slot.step.values['what'] as readonly Selector[]).map((each) => each.text))}, and no later step puts it back: shut ${several ? 'them' : 'it'} first.`,
+          message: (say) =>
+            `${listed(names)} ${isOrAre(several ? 2 : 1)} open here, so the charge of the whole machine ${vented ? 'is let off' : 'comes out'} with ${listed((entry.slot.step.values['what'] as readonly Selector[]).map((each) => each.text))}, and ${away ? `${say.step(away.cause)} has put it away for nothing` : 'no later step puts it back'}: shut ${several ? 'them' : 'it'} first.`,
           slot: 'what',
           concerns: whole.plan.graph.parts.map((part) => part.index),
           related: [...new Set(later)].map((step) => ({ cause: step.cause, message: 'shut only here' })),
