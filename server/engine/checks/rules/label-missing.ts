@@ -9,7 +9,7 @@ export const labelMissing = defineCheck({
   title: 'No label though the refrigerant or the oil changes',
   acceptable: true,
   reads: 'state',
-  yieldsTo: ['other-refrigerant'],
+  yieldsTo: ['other-refrigerant', 'refrigerant-never-changed'],
   ground: 'published',
   meaning:
     'The system gets another refrigerant, weighed in or in a new unit, or another oil, and no step puts a label on with refrigerant, charge, oil and date.',

@@ -45,7 +45,7 @@ export const trapNotDrained = defineCheck({
       const at = purges.at(-1) ?? flush;
       whole.report(at.entry, {
         message: (say) =>
-          `${say.part(part.index)} has a trap that keeps solvent: drain it, or purge it for at least 3 min, twice the usual time.`,
+          `${say.part(part.index)} has a trap that keeps solvent: drain it, or purge it for at least 3 min, twice the usual time (common practice, no source; handbook 5.2).`,
         slot: 'what',
         concerns: [part.index],
         related: [{ part: part.index, message: 'the trap is stated here' }],
