@@ -1,3 +1,4 @@
+import type { Cause } from '../../circuit/state';
 import type { Entry } from '../../walk/walk';
 import { has, leaves } from '../course';
 import { defineCheck } from '../define';
@@ -27,7 +28,11 @@ export const notProvedZero = defineCheck({
   },
   right: { base: 'split' },
   plan(whole) {
+    // A proof holds for the recovery before it: a visit that empties the part anew proves it anew.
+    const emptied = new Map<number, number>();
+    const made = new Map<Cause, number>();
     for (const [at, entry] of whole.entries.entries()) {
+      made.set(entry.cause, at);
       if (takesOut(entry))
         whole.report(entry, {
           message: `Seals or cores come out here without anybody having waited to see that no pressure comes back: prove zero first${underLaw(whole.plan, 'opening')}.`,
@@ -37,8 +42,13 @@ export const notProvedZero = defineCheck({
           fixes: [insertBefore('Prove zero before this step', entry.slot.step, 'prove-zero system')],
         });
       for (const event of entry.events) {
+        if (event.type === 'recovers')
+          for (const space of event.spaces) for (const part of space.parts) emptied.set(part, at);
         if (event.type !== 'opens' || event.held.refrigerant === null || event.how === 'pierced') continue;
-        const unproved = event.space.parts.filter((part) => entry.before.parts[part]!.provedZero === null);
+        const unproved = event.space.parts.filter((part) => {
+          const proof = entry.before.parts[part]!.provedZero;
+          return proof === null || (made.get(proof) ?? at) < (emptied.get(part) ?? 0);
+        });
         if (unproved.length === 0 || onlyDriers(entry.before, event.space)) continue;
         const torch = whole.entries
           .slice(at)
