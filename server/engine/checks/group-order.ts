@@ -54,6 +54,7 @@ import { openUnderPressure } from './rules/open-under-pressure';
 import { openedUnderVacuum } from './rules/opened-under-vacuum';
 import { otherRefrigerant } from './rules/other-refrigerant';
 import { partNotAsStated } from './rules/part-not-as-stated';
+import { partStatedTwice } from './rules/part-stated-twice';
 import { piercingValveLeftOn } from './rules/piercing-valve-left-on';
 import { powerNotRestored } from './rules/power-not-restored';
 import { pressureAboveRating } from './rules/pressure-above-rating';
@@ -131,6 +132,7 @@ export const orderChecks: readonly Check[] = [
   valvesOpenedEarly,
   noFieldDrier,
   partNotAsStated,
+  partStatedTwice,
   piercingValveLeftOn,
   circuitIncomplete,
   circuitOutOfOrder,
