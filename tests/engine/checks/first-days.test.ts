@@ -60,6 +60,14 @@ describe('strainers after a conversion', () => {
   );
 });
 
+it('an oil that the new refrigerant carries only in part is looked at', () => {
+  const visit =
+    '    visit "Oil level and strainers" within 2 days {\n      read oil-level\n      clean strainers\n      read pressure-drop of filter-drier, at most 3 psi\n    }\n';
+  expect(told('mineral-oil-stays.jobplan', [visit, ''])).toEqual([
+    expect.stringMatching(/^follow-up-missing: .* a look at the oil level, which mineral with R-422D asks for/),
+  ]);
+});
+
 describe('a label for the next crew', () => {
   it.each(['freezer-new-condensing-unit.jobplan', 'ductless-valve-outdoors.jobplan'])(
     'is asked for, too, where the new refrigerant comes in a unit of its own: %s',

@@ -1,9 +1,12 @@
 import type { Part } from '../../circuit/graph';
 import type { Cause, Plant } from '../../circuit/state';
+import type { Plan } from '../../plan/plan';
+import { oilFit } from '../../reference/refrigerant-facts';
 import type { Entry } from '../../walk/walk';
 import { firstStart, leaves, markedAfter, marksLeft, statedTime, timeOf, visitOf } from '../course';
 import { defineCheck, type WayOut, type Whole } from '../define';
 import { isDrier, isInLiquid, touched } from '../plant';
+import { newFacts, oilFamily } from '../plant-facts';
 import { inOwn } from '../support';
 import { insertAfter, insertBefore } from '../ways-out';
 
@@ -17,7 +20,7 @@ export const followUpMissing = defineCheck({
   ground: 'published',
   yieldsTo: ['compressor-without-refrigerant'],
   meaning:
-    'After the start of a burnout clean-up no step tests the oil for acid, or reads the pressure drop of the suction drier. A set of cores comes out of that drier and nobody has read what it held back; or the drier stays in for more than a week, and nobody looks at it in its first hours. After a conversion with another oil no step looks at strainers or oil; or the crew comes back to the drier of any conversion and leaves the strainers unseen.',
+    'After the start of a burnout clean-up no step tests the oil for acid, or reads the pressure drop of the suction drier. A set of cores comes out of that drier and nobody has read what it held back; or the drier stays in for more than a week, and nobody looks at it in its first hours. After a conversion with another oil no step looks at strainers or oil, or with an oil that the new refrigerant carries only in part none looks at the oil level; or the crew comes back to the drier of any conversion and leaves the strainers unseen.',
   why: 'Acid that comes back, and dirt that the new oil loosens, stop the machine weeks later; both show in the first days.',
   source:
     'public service manuals (handbook 4.1, 4.5, 13.3, 13.4); strainers where the oil stays: common practice, no source',
@@ -64,7 +67,14 @@ export const followUpMissing = defineCheck({
           missing.push('a look at strainers and oil');
           steps.push('clean strainers', 'sample oil');
         }
-      } else if (!seen) strainersUnseen(whole, at);
+      } else if (!seen) {
+        if (carriedInPart(plan) && !markedAfter(entries, at, /^(read (oil-level|pressure-drop)|sample|acid-test)/)) {
+          missing.push(
+            `a look at the oil level, which ${plan.system.oil.after} with ${plan.system.refrigerant.after} asks for`,
+          );
+          steps.push('read oil-level', 'clean strainers');
+        } else strainersUnseen(whole, at);
+      }
     }
     if (missing.length === 0) return;
     whole.report(start, {
@@ -74,6 +84,13 @@ export const followUpMissing = defineCheck({
     });
   },
 });
+
+/** Whether the oil that stays goes round with the new refrigerant only in part, so that some of it lies in the lines. */
+function carriedInPart(plan: Plan): boolean {
+  const facts = newFacts(plan);
+  const family = oilFamily(plan, plan.system.oil.after);
+  return !!facts && !!family && oilFit(facts.name, family) === 'with-care';
+}
 
 /** One more visit two days after the start, before any that is due later, else behind all that the plan holds. */
 function visitFor(entries: readonly Entry[], at: number, steps: readonly string[]): readonly WayOut[] {
