@@ -1,5 +1,6 @@
 import { statedEquipment } from '../plan/own-equipment';
 import type { Plan } from '../plan/plan';
+import { freelyVented, ventedWhereListed } from '../reference/venting-exempt';
 
 export { statedEquipment };
 
@@ -8,6 +9,13 @@ export const isVehicle = (plan: Plan): boolean => statedEquipment(plan) === 'veh
 
 /** A machine on wheels: an engine drives its compressor, and no heater stands in its sump while it is parked. */
 export const isMobile = (plan: Plan): boolean => isVehicle(plan) || statedEquipment(plan) === 'transport';
+
+/** Whether a refrigerant may be let off outdoors: one of any machine, two of a sealed one that holds little of it (handbook 2.2). */
+export const mayBeLetOff = (plan: Plan, refrigerant: string | null): boolean =>
+  refrigerant === freelyVented ||
+  (refrigerant !== null &&
+    ventedWhereListed.includes(refrigerant) &&
+    (statedEquipment(plan) === 'self-contained' || plan.system.smallAppliance !== null));
 
 /** Refrigeration works below freezing, or has parts that comfort cooling has not. */
 const ofRefrigeration: ReadonlySet<string> = new Set(['solenoid', 'evaporator-pressure-regulator', 'receiver']);

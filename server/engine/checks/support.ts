@@ -4,7 +4,8 @@ import { ownPressure, ownSystem } from '../plan/own-system';
 import type { Plan } from '../plan/plan';
 import type { Name } from '../plan/term';
 import { exactly, type Kind, type Quantity, type ShowOptions, show, unitNamed } from '../quantity';
-import { citations, type LawMatter } from '../reference/jurisdictions';
+import { citations, citedForNatural, type LawMatter } from '../reference/jurisdictions';
+import { isNotFluorinated } from '../reference/venting-exempt';
 
 /** What many checks say alike. */
 
@@ -95,4 +96,8 @@ function* namesOf(value: unknown): Generator<Name> {
 export const authority = 'local code and the authority come first';
 
 /** What a finding rests on under the law of the site, to stand at the end of its sentence: " (40 CFR 82.154); local code …". */
-export const underLaw = (plan: Plan, matter: LawMatter): string => ` (${citations[lawOf(plan)][matter]}); ${authority}`;
+export const underLaw = (plan: Plan, matter: LawMatter, refrigerant: string | null = null): string => {
+  const law = lawOf(plan);
+  const cited = (law === 'EU' && isNotFluorinated(refrigerant) && citedForNatural[matter]) || citations[law][matter];
+  return ` (${cited}); ${authority}`;
+};

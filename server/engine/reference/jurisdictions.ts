@@ -102,3 +102,10 @@ export const citations: Readonly<Record<Law, Readonly<Record<LawMatter, string>>
     records: 'law of most countries',
   },
 };
+
+/** In place of an article on fluorinated gases, for a gas that is none; from memory. */
+export const citedForNatural: Readonly<Partial<Record<LawMatter, string>>> = {
+  opening: 'EN 378-4',
+  machine: 'EN 378-4',
+  mixing: 'EN 378-4',
+};

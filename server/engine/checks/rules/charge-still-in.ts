@@ -48,7 +48,7 @@ export const chargeStillIn = defineCheck({
           message: (say) =>
             isOwn
               ? `${say.parts(space.parts)} ${space.parts.length > 1 ? 'stand' : 'stands'} shut with the new unit's own charge: ${event.type === 'evacuates' ? 'a pump would draw it out' : 'nitrogen would mix with it'}; name what was opened on the job instead.`
-              : `${say.parts(space.parts)} still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${event.type === 'evacuates' ? 'a pump' : 'nitrogen'} is put on${underLaw(here.plan, 'opening')}.`,
+              : `${say.parts(space.parts)} still ${space.parts.length > 1 ? 'hold' : 'holds'} ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${event.type === 'evacuates' ? 'a pump' : 'nitrogen'} is put on${underLaw(here.plan, 'opening', held.refrigerant)}.`,
           slot: 'what',
           root: here.before.graph,
           concerns: space.parts,

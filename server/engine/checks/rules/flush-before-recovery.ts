@@ -33,7 +33,7 @@ export const flushBeforeRecovery = defineCheck({
       if (!refrigerantShows(here.before, held)) continue;
       here.report({
         message: (say) =>
-          `${say.part(flow.line)} still holds ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${flow.medium} goes in${underLaw(here.plan, 'opening')}.`,
+          `${say.part(flow.line)} still holds ${held.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, held.high)}: recover it before ${flow.medium} goes in${underLaw(here.plan, 'opening', held.refrigerant)}.`,
         slot: 'what',
         root: held.since ?? here.before.graph,
         concerns: space.parts,

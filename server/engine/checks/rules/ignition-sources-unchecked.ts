@@ -16,7 +16,7 @@ export const ignitionSourcesUnchecked = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'A refrigerant that burns is charged, or a new unit lets its own charge in, before a step checks the ignition sources around; or the check goes less than 10 ft (3 m) round, and no sheet is cited for that.',
+    'A refrigerant that burns is charged or let off, or a new unit lets its own charge in, before a step checks the ignition sources around; or the check goes less than 10 ft (3 m) round, and no sheet is cited for that.',
   why: 'A leaking hose or flare beside a flame, a contactor or a hot wire is enough.',
   source: 'common practice with classes A2L and A3; equipment manuals',
   wrong: {
@@ -33,7 +33,10 @@ export const ignitionSourcesUnchecked = defineCheck({
     if (here.before.marks.has('check ignition-sources')) return;
     const lets = here.events('lets-in').some((event) => event.parts.some((part) => here.before.parts[part]?.ownCharge));
     const charges = here.events('charges').some((event) => event.purpose === 'charge');
-    if (!lets && !charges) return;
+    const vents = here
+      .events('vents')
+      .some(({ held }) => held.some(({ refrigerant }) => refrigerant === here.plan.system.refrigerant.after));
+    if (!lets && !charges && !vents) return;
     here.report({
       message: `${here.plan.system.refrigerant.after} burns (${newFacts(here.plan)?.safetyClass}), and no step before this one looks for ignition sources around the work; ${authority}.`,
       root: 'ignition-sources',

@@ -38,7 +38,7 @@ export const openUnderPressure = defineCheck({
       const what = held.gas === 'refrigerant' ? (held.refrigerant ?? 'refrigerant') : held.gas;
       here.report({
         message: (say) =>
-          `This ${event.type === 'drains' ? 'drains' : 'opens'} ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${free ? 'let it down outdoors' : charged ? 'recover it' : 'let it down'} first${charged && !free ? underLaw(here.plan, 'opening') : ''}.`,
+          `This ${event.type === 'drains' ? 'drains' : 'opens'} ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${free ? 'let it down outdoors' : charged ? 'recover it' : 'let it down'} first${charged && !free ? underLaw(here.plan, 'opening', held.refrigerant) : ''}.`,
         slot: 'what',
         root: held.since ?? here.before.graph,
         concerns: space.parts,

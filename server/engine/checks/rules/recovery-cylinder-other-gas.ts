@@ -45,7 +45,7 @@ export const recoveryCylinderOtherGas = defineCheck({
           // Several cylinders of a kind are kept apart by gas; with a label there is one of them.
           if (!other || gases.size <= item.number) continue;
           whole.report(entry, {
-            message: `This recovers ${refrigerant} into ${item.label ?? item.name}, which holds ${other[0]}: bring another cylinder for it${underLaw(plan, 'mixing')}.`,
+            message: `This recovers ${refrigerant} into ${item.label ?? item.name}, which holds ${other[0]}: bring another cylinder for it${underLaw(plan, 'mixing', refrigerant)}.`,
             slot: 'into',
             root: item,
             fixes: other[1] === null ? bringEmpty(item) : bringMore(item, gases.size),

@@ -44,7 +44,7 @@ export const recoveryMachineDoesNotSuit = defineCheck({
           const suits = statementOf(machine.declaration, 'suits');
           whole.reportAt(machine.bound, spotOf(machine), {
             message: (say) =>
-              `${machine.name} does not list ${refrigerant}, which ${say.step(entry.cause)} recovers: bring a machine that is certified for it${underLaw(plan, 'machine')}.`,
+              `${machine.name} does not list ${refrigerant}, which ${say.step(entry.cause)} recovers: bring a machine that is certified for it${underLaw(plan, 'machine', refrigerant)}.`,
             root: refrigerant,
             fixes: bringInstead(
               machine,

@@ -2,6 +2,7 @@ import type { Space } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
 import { freelyVented } from '../../reference/venting-exempt';
 import { defineCheck, type Here } from '../define';
+import { mayBeLetOff } from '../equipment';
 import { isOrAre } from '../is-are';
 import { aboveZero, isJoined, standsNow } from '../plant';
 import { edits, gauge, underLaw } from '../support';
@@ -17,7 +18,7 @@ export const refrigerantVented = defineCheck({
   ground: 'law',
   yieldsTo: ['open-under-pressure', 'valves-opened-early', 'joint-left-open'],
   meaning:
-    'A valve, a cap or an open end that this step frees lets refrigerant into the air, or the step lets it off on purpose. Carbon dioxide may be let off, outdoors.',
+    'A valve, a cap or an open end that this step frees lets refrigerant into the air, or the step lets it off on purpose. Carbon dioxide may be let off, outdoors; so may the propane or isobutane of a sealed cabinet (`equipment self-contained`, or a small appliance).',
   why: 'Knowing release of refrigerant is against the law, wastes the charge and can burn or suffocate people. Hose purges within good practice are not meant.',
   source: '40 CFR 82.154 (handbook 2.2)',
   wrong: {
@@ -38,7 +39,7 @@ export const refrigerantVented = defineCheck({
       const gone = missingBeside(here.after, space);
       here.report({
         message: (say) =>
-          `This lets ${contents.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, contents.high)} out of ${say.parts(space.parts)} into the air${gone.length > 0 ? `, where ${say.parts(gone)} ${isOrAre(gone.length)} not in place` : ''}: recover it first, or make up what is open${underLaw(here.plan, 'opening')}.`,
+          `This lets ${contents.refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, contents.high)} out of ${say.parts(space.parts)} into the air${gone.length > 0 ? `, where ${say.parts(gone)} ${isOrAre(gone.length)} not in place` : ''}: recover it first, or make up what is open${underLaw(here.plan, 'opening', contents.refrigerant)}.`,
         slot: 'what',
         concerns: [...space.parts, ...gone],
         fixes: [
@@ -52,26 +53,24 @@ export const refrigerantVented = defineCheck({
   },
 });
 
-/** What a step lets off: carbon dioxide may go, outdoors, where nobody has to breathe it. */
+/** What a step lets off: carbon dioxide may go, and the little gas of a sealed cabinet, outdoors, where nobody has to breathe it. */
 function onPurpose(here: Here): void {
   for (const event of here.events('vents')) {
-    const at = event.held.findIndex((held) => held.refrigerant !== freelyVented || !event.outdoors);
+    const at = event.held.findIndex((held) => !mayBeLetOff(here.plan, held.refrigerant) || !event.outdoors);
     if (at < 0) continue;
     const { refrigerant, high, since } = event.held[at]!;
     const parts = event.spaces[at]!.parts;
-    const law = underLaw(here.plan, 'opening');
+    const law = underLaw(here.plan, 'opening', refrigerant);
+    const free = mayBeLetOff(here.plan, refrigerant);
     here.report({
       message: (say) =>
-        refrigerant === freelyVented
-          ? `This lets ${refrigerant} at up to ${gauge(here.plan, high)} out of ${say.parts(parts)} where people are: it lies low and takes the air away; lead it outdoors and say so.`
+        free
+          ? `This lets ${refrigerant} at up to ${gauge(here.plan, high)} out of ${say.parts(parts)} where people are: it lies low and ${refrigerant === freelyVented ? 'takes the air away' : 'burns'}; lead it outdoors and say so.`
           : `This lets ${refrigerant ?? 'refrigerant'} at up to ${gauge(here.plan, high)} out of ${say.parts(parts)} into the air: recover it${law}.`,
       slot: 'what',
       concerns: parts,
       related: since ? [{ cause: since, message: 'it holds this since here' }] : [],
-      fixes:
-        refrigerant === freelyVented
-          ? [{ title: 'Lead it outdoors', edits: (mend) => edits(mend.append(here.step, ' outdoors')) }]
-          : [],
+      fixes: free ? [{ title: 'Lead it outdoors', edits: (mend) => edits(mend.append(here.step, ' outdoors')) }] : [],
     });
   }
 }

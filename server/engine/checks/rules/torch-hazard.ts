@@ -1,11 +1,13 @@
 import { contentsOfCell } from '../../circuit/settle';
 import { cellOf, endPasses } from '../../circuit/spaces';
 import type { Contents } from '../../circuit/state';
-import { defineCheck, type Here, type WayOut } from '../define';
+import { ventedWhereListed } from '../../reference/venting-exempt';
+import type { Event } from '../../steps/events';
+import { defineCheck, type Here, type WayOut, type Whole } from '../define';
 import { liquidSections } from '../left-behind';
 import { endName, underPressure } from '../plant';
-import { edits, gauge } from '../support';
-import { moveDown } from '../ways-out';
+import { edits, gauge, inOwn } from '../support';
+import { insertAfter, moveDown } from '../ways-out';
 
 /** A flame at a part that holds refrigerant, solvent or pressure. */
 export const torchHazard = defineCheck({
@@ -24,7 +26,7 @@ export const torchHazard = defineCheck({
     'section-not-recovered',
   ],
   meaning:
-    'At this step a joint is brazed while the part at one side of it holds refrigerant or gas under pressure, or is wet with solvent; or a shut valve at the joint shuts in a line or a drier full of liquid.',
+    'At this step a joint is brazed while the part at one side of it holds refrigerant or gas under pressure, or is wet with solvent; or a shut valve at the joint shuts in a line or a drier full of liquid; or gas that burns was let off, and what stays in was not drawn out or swept out since.',
   why: 'Refrigerant and solvent make acid and poison gas in a flame, oil mist burns like a blow-lamp, and a joint under pressure blows molten metal at the brazer.',
   source:
     '29 CFR 1910.252 and fire code practice (handbook 11, cut and braze); solvent: common practice (handbook 5.3)',
@@ -38,6 +40,7 @@ export const torchHazard = defineCheck({
     ],
   },
   right: { base: 'split' },
+  plan: afterLettingOff,
   step(here) {
     const plant = here.before;
     const { graph } = plant;
@@ -75,6 +78,52 @@ export const torchHazard = defineCheck({
     }
   },
 });
+
+/** Gas that burns and was let off still fills the machine at the pressure of the air: it is drawn or swept out before a flame comes. */
+function afterLettingOff({ entries, plan, report }: Whole): void {
+  for (const [at, entry] of entries.entries()) {
+    for (const event of entry.events) {
+      if (event.type !== 'vents') continue;
+      const gas = event.held.find(({ refrigerant }) => refrigerant !== null && ventedWhereListed.includes(refrigerant));
+      if (!gas) continue;
+      const parts = new Set(event.spaces.flatMap((space) => space.parts));
+      const later = entries.slice(at + 1);
+      const swept = new Set<number>();
+      const next = later.find(({ events }) => {
+        const torch = events.some(
+          (each) => each.type === 'joins' && each.torch && parts.has(each.part) && !swept.has(each.part),
+        );
+        for (const part of events.flatMap(sweeps)) swept.add(part);
+        return torch;
+      });
+      if (!next) continue;
+      report(next, {
+        message: (say) =>
+          `A torch comes here to what ${gas.refrigerant} was only let off of, at ${say.step(entry.cause)}: the rest of it stands there at the pressure of the air and burns; draw it out and let nitrogen in first.`,
+        slot: 'what',
+        root: entry.cause,
+        concerns: [...parts],
+        related: [{ cause: entry.cause, message: 'it is let off here' }],
+        fixes: [
+          insertAfter(
+            'Draw the rest out and let nitrogen in',
+            entry.slot.step,
+            `evacuate system to ${inOwn(plan, '10000 micron', '1300 Pa absolute')}`,
+            `break-vacuum system with nitrogen to ${inOwn(plan, '0 psig', '0 kPa gauge')}`,
+          ),
+        ],
+      });
+    }
+  }
+}
+
+/** The parts that a step draws out, or sends gas through. */
+const sweeps = (event: Event): readonly number[] =>
+  event.type === 'flows'
+    ? event.reached
+    : event.type === 'evacuates' || event.type === 'recovers'
+      ? event.spaces.flatMap((space) => space.parts)
+      : [];
 
 /** A flame by a valve behind which liquid is shut in: the valve, and the liquid with it, grows hot. */
 function besideLiquid(here: Here, near: ReadonlySet<number>): void {
