@@ -73,6 +73,7 @@ import { removedAndNeeded } from './rules/removed-and-needed';
 import { renewedUnderCharge } from './rules/renewed-under-charge';
 import { sectionNotEvacuated } from './rules/section-not-evacuated';
 import { sectionNotRecovered } from './rules/section-not-recovered';
+import { sectionNotTested } from './rules/section-not-tested';
 import { startedAgainstShutValve } from './rules/started-against-shut-valve';
 import { suctionDrierLeftIn } from './rules/suction-drier-left-in';
 import { suctionDrierMissing } from './rules/suction-drier-missing';
@@ -125,6 +126,7 @@ export const orderChecks: readonly Check[] = [
   vacuumBrokenWithAir,
   evacuatedCold,
   sectionNotEvacuated,
+  sectionNotTested,
   decayTestMissing,
   decayLimitMissing,
   chargeIntoGas,
