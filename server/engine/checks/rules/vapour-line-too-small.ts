@@ -28,7 +28,7 @@ export const vapourLineTooSmall = defineCheck({
   reads: 'figure',
   ground: 'memory',
   meaning:
-    'At the stated capacity the vapour in a suction or vapour line loses more than the accepted 2 °F of saturation temperature or goes faster than 4,000 ft/min, each with a quarter in hand. Silent where the maker’s table is cited; or the line is thinner than the liquid line of a circuit without branches, which no table asks for.',
+    'At the stated capacity the vapour in a suction or vapour line loses more than the accepted 2 °F of saturation temperature or goes faster than 4,000 ft/min, each with a quarter in hand. Silent where the maker’s table is cited. Or the line is thinner than a liquid, discharge or hot-gas line that carries no more than it does, which no table asks for.',
   why: 'Each degree lost costs about two per cent of capacity, the compressor runs hotter, and fast vapour is heard in the rooms.',
   source: `${suctionDropMost.source}; ${vapourMost.source} (handbook 10.1)`,
   wrong: {
@@ -50,31 +50,36 @@ interface Told {
   readonly message: string;
 }
 
-/** Vapour lines thinner than the liquid line: whatever the load and the table, a size slipped. */
+/** Lines that the same refrigerant goes through, denser. */
+const denser: readonly string[] = ['liquid-line', 'discharge-line', 'hot-gas-line'];
+
+/** Vapour lines thinner than a liquid or hot-gas line: whatever the load and the table, a size slipped. */
 const thin = perHead((plan): readonly Told[] =>
   plan.graph.circuits.flatMap((_, circuit) => {
-    const inCircuit = (part: Part): boolean => part.circuit === circuit && part.standing !== 'removed';
-    const parts = plan.graph.parts.filter(inCircuit);
-    // Where branches part, the liquid of all may run in a pipe that is thicker than the vapour of one.
-    if (parts.some((part) => part.within.length > 0)) return [];
-    const bores = parts.flatMap((part) =>
-      part.kind.kind === 'liquid-line' && part.properties.tube ? [part.properties.tube] : [],
-    );
-    const liquid = bores.sort((a, b) => a.bore - b.bore)[0];
+    const parts = plan.graph.parts.filter((part) => part.circuit === circuit);
     // A liquid line that is too wide for any flow is told as that.
     if (parts.some((part) => part.kind.kind === 'liquid-line' && isTooWide(plan, part))) return [];
-    return parts.flatMap(({ index, name, kind, properties: { tube } }): readonly Told[] =>
-      isVapourLine(kind) && tube && liquid && tube.bore < liquid.bore * 0.99
-        ? [
-            {
-              part: index,
-              message: `${name} (${tube.shown}) is thinner than the liquid line (${liquid.shown}), and the same refrigerant goes through both: as vapour it needs many times the room; mend the size.`,
-            },
-          ]
-        : [],
-    );
+    return parts.flatMap((part): readonly Told[] => {
+      const { index, name, kind, properties } = part;
+      const { tube } = properties;
+      if (!isVapourLine(kind) || !tube) return [];
+      const wider = denser
+        .map((each) => narrowest(parts.filter((other) => other.kind.kind === each && isWithin(other, part))))
+        .find((other) => other && tube.bore < other.properties.tube!.bore * 0.99);
+      if (!wider) return [];
+      const message = `${name} (${tube.shown}) is thinner than the ${wider.kind.kind.replace(/-line$/, ' line')} (${wider.properties.tube!.shown}), and the same refrigerant goes through both: as vapour of the low side it needs many times the room; mend the size.`;
+      return [{ part: index, message }];
+    });
   }),
 );
+
+/** Where branches part, a pipe before them may be thicker than the vapour line of one; what stands in its own stretch carries no more than it. */
+const isWithin = (other: Part, line: Part): boolean =>
+  line.within.every((name, at) => other.within[at] === name) &&
+  (other.standing === 'removed') === (line.standing === 'removed');
+
+const narrowest = (lines: readonly Part[]): Part | undefined =>
+  lines.filter((line) => line.properties.tube).sort((a, b) => a.properties.tube!.bore - b.properties.tube!.bore)[0];
 
 /** The lines that are too small, each with what is to be said of it. */
 const overloaded = perHead((plan): readonly Told[] => {
