@@ -16,7 +16,7 @@ export const jointMadeOtherwise = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The circuit states that the ends of this part are brazed, and no part that it meets states a flare or a flange there; the step makes them up with a wrench or with gaskets.',
+    'The circuit states that an end of this part is brazed, and no part that it meets states a flare or a flange there; the step makes them up with a wrench or with gaskets.',
   why: 'There is nothing to turn a wrench on: the crew comes without torch, rod and nitrogen, or cuts a flare where the plan counts on a brazed joint.',
   source: 'common practice (handbook 6.3, 13.1)',
   wrong: {
@@ -56,9 +56,9 @@ export const jointMadeOtherwise = defineCheck({
   },
 });
 
-/** Whether every end meets parts that are stated as brazed there, and none stated otherwise. */
+/** Whether an end meets parts that are stated as brazed there, and none stated otherwise: the other end may have its flare. */
 const brazed = ({ graph }: Plant, ends: readonly number[]): boolean =>
-  ends.every((end) => {
+  ends.some((end) => {
     const stated = statedAt(graph, end);
     return stated.length > 0 && stated.every((each) => each === 'brazed');
   });
