@@ -218,8 +218,12 @@ export function definitionsOf(snapshot: Snapshot, path: string, top: Bound, ment
   const { text, refers } = mention;
   switch (refers) {
     case 'part':
-    case 'place-in-circuit':
       return partDefinitions(snapshot, path, top, text);
+    case 'place-in-circuit': {
+      // A cylinder is labelled and weighed by its name.
+      const parts = partDefinitions(snapshot, path, top, text);
+      return parts.length > 0 ? parts : (stockOf(top, path).get(text) ?? []);
+    }
     case 'label':
       return stepsAround(snapshot, path, top).flatMap(({ bound, file }) => labelsOf(bound, file).get(text) ?? []);
     case 'parameter':

@@ -53,3 +53,39 @@ describe('the isobutane of a sealed cabinet', () => {
     expect(names('isobutane-cabinet', instead('release system to 0 psig outdoors'), dry)).toEqual(['torch-hazard']);
   });
 });
+
+// Water is shut off and drained before refrigerant boils off in an exchanger (handbook 13.6, freezing); pumps of the building
+// have power of their own: common practice, no source.
+describe('the water side of an exchanger', () => {
+  const plan = 'plate-exchanger-renewed';
+  const before = '    recover system to 0 inHg\n';
+  it.each(['drain plates at bottom', 'drain plates at water-side', 'drain plates'])('%s', (step) => {
+    expect(
+      names(
+        plan,
+        [before, `    close water-valves\n    ${step}\n${before}`],
+        ['    check water-flow\n', '    open water-valves\n'],
+      ),
+    ).toEqual([]);
+  });
+  it('is no leave to drain refrigerant', () => {
+    expect(names(plan, [before, `    drain condenser at bottom\n${before}`])).toContain('open-under-pressure');
+  });
+  it.each(['prove-airflow plates', 'prove-airflow water'])('%s without power on the machine', (step) => {
+    expect(names(plan, ['    check water-flow\n', `    ${step}\n`])).toEqual([]);
+  });
+  it('is no leave for fans', () => {
+    expect(names(plan, ['    check water-flow\n', '    prove-airflow system\n'])).toContain('airflow-not-proved');
+  });
+});
+
+// What stands in a recovery cylinder is told on it (49 CFR 172.301, from memory); a shop calls it by its name.
+describe('a recovery cylinder', () => {
+  const label = (what: string): Swap => ['    break-vacuum system', `    label ${what}\n    break-vacuum system`];
+  it('is labelled by its name', () => {
+    expect(names('double-riser-flushed', label('old-gas'))).toEqual([]);
+  });
+  it('has no other name', () => {
+    expect(names('double-riser-flushed', label('odd-gas'))).toContain('unknown-name');
+  });
+});

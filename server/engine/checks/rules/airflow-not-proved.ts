@@ -1,3 +1,7 @@
+import type { Selector } from '../../plan/selection';
+import { hasWaterSide } from '../../steps/water';
+import { membersOf } from '../../walk/targets';
+import type { Entry } from '../../walk/walk';
 import { adjustsCharge, leaves } from '../course';
 import { defineCheck } from '../define';
 import { touched } from '../plant';
@@ -29,7 +33,7 @@ export const airflowNotProved = defineCheck({
     for (const proof of proofs) {
       const at = whole.entries.indexOf(proof);
       const adjusted = whole.entries.slice(0, at).find(adjustsCharge);
-      if (proof.before.power !== 'on')
+      if (proof.before.power !== 'on' && !isOfWater(proof))
         whole.report(proof, {
           message: (say) =>
             `No fan has power here, since ${say.step(proof.before.powerBy)}: the airflow is proved when the power is back.`,
@@ -68,3 +72,15 @@ export const airflowNotProved = defineCheck({
     });
   },
 });
+
+/** Water is driven by pumps of the building, whose power the lock-out of the machine leaves alone. */
+function isOfWater({ slot, before }: Entry): boolean {
+  const what = (slot.step.values['what'] ?? []) as readonly Selector[];
+  return (
+    what.length > 0 &&
+    what.every(
+      ({ noun }) =>
+        noun === 'water' || membersOf(before.graph, noun)?.every((part) => hasWaterSide(before.graph.parts[part]!)),
+    )
+  );
+}

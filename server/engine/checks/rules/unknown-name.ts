@@ -1,6 +1,6 @@
 import { kindNamed } from '../../circuit/kinds';
 import { oilFamilies } from '../../plan/assemble';
-import type { Plan } from '../../plan/plan';
+import { cylinderNames } from '../../plan/cylinders';
 import { isRefrigerant } from '../../plan/refrigerants';
 import type { Selector } from '../../plan/selection';
 import { shortened } from '../../plan/shortened';
@@ -31,7 +31,9 @@ export const unknownName = defineCheck({
       const { term } = description as Slot;
       const value = step.values[slot];
       if (term?.type !== 'selection' || !Array.isArray(value) || plan.graph.parts.length === 0) continue;
-      const choices = term.choices ?? [];
+      // What stands in a recovery cylinder is told on it, by its name.
+      const cylinders = step.word.word === 'label' ? (cylinderNames(plan) ?? []) : [];
+      const choices = [...(term.choices ?? []), ...cylinders];
       for (const selector of value as readonly Selector[])
         checkSelector(here, slot, selector, choices, term.free === true);
     }
@@ -71,18 +73,12 @@ function candidates(here: Said, slot: string, { refers, text }: Name): readonly 
     case 'parameter':
       return ['test-pressure'];
     case 'stock':
-      if (slot === 'into' && step.word.word === 'recover') return cylinders(plan);
+      if (slot === 'into' && step.word.word === 'recover') return cylinderNames(plan);
       // Anything catches what a flush brings along; only a slip in the usual word is told.
-      return isSlip(text, 'container') ? ['container', ...(cylinders(plan) ?? [])] : null;
+      return isSlip(text, 'container') ? ['container', ...(cylinderNames(plan) ?? [])] : null;
     default:
       return null;
   }
-}
-
-/** Cylinders that gas can go into, by label and by kind; null where the plan states no stock. */
-function cylinders(plan: Plan): readonly string[] | null {
-  const brought = plan.bring?.filter((each) => each.word === 'recovery');
-  return brought ? brought.flatMap((each) => [...(each.label ? [each.label] : []), each.name]) : null;
 }
 
 function checkSelector(here: Said, slot: string, selector: Selector, choices: readonly string[], free: boolean): void {

@@ -8,9 +8,13 @@ export const proveAirflow = verb({
   word: 'prove-airflow',
   roles: ['check', 'sheet'],
   minutes: [10, 20],
-  form: { what: first(selection(['system']), 'what') },
+  form: { what: first(selection(['system', 'water']), 'the system, a part, or "water"') },
   meaning: 'Makes sure that the air (or the water) moves as it should, before the charge is judged.',
   example: 'prove-airflow system',
   perform: (values, act) => markAll(act, act.targets(values.what)),
-  say: (values, speech) => ({ sentence: `Prove the airflow of ${speech.parts(values.what)}` }),
+  say: (values, speech) => ({
+    sentence: values.what?.every(({ noun }) => noun === 'water')
+      ? 'Prove that the water flows as it should'
+      : `Prove the airflow of ${speech.parts(values.what)}`,
+  }),
 });
