@@ -44,15 +44,25 @@ export function isNewMachine(plan: Plan): boolean {
 }
 
 /**
- * Comfort cooling with no receiver holds about 2 to 4 lb for each 12,000 Btu/h (common practice, no source); a charge three
- * times off is a slip of the charge or of the capacity. kg/W.
+ * Comfort cooling with no receiver holds about 2 to 4 lb for each 12,000 Btu/h; refrigeration with receivers and long lines
+ * 4 to 30 (common practice, no source). A charge several times off is a slip of the charge or of the capacity. kg/W.
  */
-export const chargePerCapacity = { low: (0.7 * 0.45359237) / 3516.85, high: (12 * 0.45359237) / 3516.85 };
+const perTon = (least: number, most: number) => ({
+  low: (least * 0.45359237) / 3516.85,
+  high: (most * 0.45359237) / 3516.85,
+});
+const comfortProportion = perTon(0.7, 12);
+const otherProportion = perTon(0.4, 200);
 
-/** Whether no comfort machine of this capacity has this charge: then neither figure is a measure of anything else. */
+/** Between what the charge of a machine of this kind lies for each watt, kg/W. */
+export const chargePerCapacity = (plan: Plan): { readonly low: number; readonly high: number } =>
+  isComfort(plan) ? comfortProportion : otherProportion;
+
+/** Whether no machine of this capacity has this charge: then neither figure is a measure of anything else. */
 export function outOfProportion(plan: Plan): boolean {
   const { charge, capacity } = plan.system;
-  if (!charge || !capacity || !isComfort(plan)) return false;
+  if (!charge || !capacity) return false;
   const share = charge.quantity.low / capacity.quantity.high;
-  return share < chargePerCapacity.low || share > chargePerCapacity.high;
+  const { low, high } = chargePerCapacity(plan);
+  return share < low || share > high;
 }
