@@ -112,7 +112,7 @@ const isNew = ({ standing }: Part): boolean => standing === 'new' || standing ==
 export function putIn(act: Act, indexes: readonly number[]): void {
   const { draft } = act;
   const fresh = indexes.filter((index) => draft.part(index).mounted !== 'new');
-  cutIn(act, fresh);
+  const cut = cutIn(act, fresh);
   for (const index of fresh) {
     const it = part(act, index);
     if (draft.part(index).mounted === 'old') takeOff(act, [index], 'taken off');
@@ -162,14 +162,19 @@ export function putIn(act: Act, indexes: readonly number[]): void {
       });
     }
   }
-  // Joints among parts that come together are theirs; a neighbour that was made up and waits is met.
+  // Joints among parts that come together are theirs; a neighbour that was made up and waits is met. What is joined past
+  // the place of an added part waits for nothing: its tube is cut, and its new joint is still to be made.
   for (const index of fresh) {
-    for (const end of part(act, index).ends) {
+    const { standing, kind, ends } = part(act, index);
+    const isAdded = standing === 'added' && kind.kind !== 'piercing-valve';
+    const waits = (end: number): boolean =>
+      draft.end(end).attached && !cut.has(index) && !(isAdded && draft.end(end).detachedBy === null);
+    for (const end of ends) {
       const others = draft.graph.joints[draft.graph.ends[end]!.joint]?.ends.filter((each) => each !== end) ?? [];
       const met = others.every(
         (other) =>
           fresh.includes(draft.graph.ends[other]!.part) ||
-          (draft.end(other).attached && draft.part(draft.graph.ends[other]!.part).mounted !== 'none'),
+          (waits(other) && draft.part(draft.graph.ends[other]!.part).mounted !== 'none'),
       );
       if (others.length > 0 && met) draft.setEnd(end, { attached: true });
     }
@@ -203,26 +208,29 @@ function letAirIn(act: Act, space: Space): void {
 
 /**
  * Where the neighbours of a part that comes in are joined to each other past its place, the tube between them is cut for
- * it. A piercing valve alone is clamped on the tube as it is.
+ * it. A piercing valve alone is clamped on the tube as it is. Returns what was cut in.
  */
-function cutIn(act: Act, fresh: readonly number[]): void {
+function cutIn(act: Act, fresh: readonly number[]): ReadonlySet<number> {
   const { draft } = act;
-  const cut = new Set<number>();
+  const cells = new Set<number>();
+  const found = new Set<number>();
   for (const index of fresh) {
     const now = draft.now();
     const { ends, kind } = part(act, index);
     if (kind.kind === 'piercing-valve' || draft.part(index).mounted !== 'none') continue;
     if (ends.some((end) => hasGap(now, draft.graph.ends[end]!.joint))) continue;
+    found.add(index);
     for (const end of ends.flatMap((own) => neighbours(now, own))) {
       const space = spaceAt(act, end);
       const owner = draft.graph.ends[end]!.part;
       loseTest(act, owner);
-      if (space.cells.some((cell) => cut.has(cell))) continue;
-      for (const cell of space.cells) cut.add(cell);
+      if (space.cells.some((cell) => cells.has(cell))) continue;
+      for (const cell of space.cells) cells.add(cell);
       act.emit({ type: 'opens', part: owner, ends: [end], held: heldIn(act, space), space, how: 'cut' });
       letAirIn(act, space);
     }
   }
+  return found;
 }
 
 /** Opens a part to the air and shuts it again within one step: a core changed, a valve's inside renewed. */
@@ -242,8 +250,10 @@ export function breach(act: Act, index: number, how: 'undone' | 'taken off'): vo
 }
 
 /** What stands in place after its old one came out within one step: a new part, which the air has been in since then. */
-export const newInPlace = (act: Act): Partial<PartState> => ({
+export const newInPlace = (act: Act, { kind }: Part): Partial<PartState> => ({
   mounted: 'new',
+  // A motor valve comes shut, however its forerunner stood.
+  ...(kind.shuts === 'driven' ? { position: 'shut', heldBy: null } : {}),
   wet: null,
   unpurged: null,
   residue: { oil: null, share: 0, acid: false },

@@ -89,3 +89,21 @@ describe('a recovery cylinder', () => {
     expect(names('double-riser-flushed', label('odd-gas'))).toContain('unknown-name');
   });
 });
+
+// A motor valve stays where it was last driven, and its maker sends it shut (design of the language; makers' sheets, from memory).
+describe('a motor valve that is changed', () => {
+  const changed: Swap = [
+    '    cut-out drier-6, eev-6\n    place eev-6\n    wrap eev-6\n    connect eev-6 at both ends with nitrogen at 5 cfh\n',
+    '    cut-out drier-6\n    wrap eev-6\n    change eev-6 with nitrogen at 5 cfh\n',
+  ];
+  it('is opened for the test', () => {
+    expect(names('carbon-dioxide-case', changed)).toEqual([]);
+  });
+  it('is found shut where nobody opens it', () => {
+    const shut: Swap = [
+      '    unwrap eev-6\n    open eev-6 by service-tool\n    pressure-test',
+      '    unwrap eev-6\n    pressure-test',
+    ];
+    expect(names('carbon-dioxide-case', changed, shut)).toContain('section-not-evacuated');
+  });
+});

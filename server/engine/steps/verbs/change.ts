@@ -23,7 +23,7 @@ export const change = verb({
     for (const index of targets.flatMap((target) => target.parts)) {
       breach(act, index, 'taken off');
       if (act.draft.part(index).mounted === 'none') continue;
-      act.draft.setPart(index, newInPlace(act));
+      act.draft.setPart(index, newInPlace(act, part(act, index)));
       const hot = values.nitrogen === undefined ? brazedEnds(act, part(act, index).ends) : part(act, index).ends;
       if (hot.length === 0 || values.with !== undefined) continue;
       act.emit({
