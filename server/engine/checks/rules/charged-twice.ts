@@ -42,6 +42,7 @@ export const chargedTwice = defineCheck({
         ) {
           const first = before;
           whole.report(entry, {
+            concerns: event.spaces.flatMap(({ parts }) => parts),
             message: (say) =>
               `${say.step(first.cause)} has weighed the charge in already${event.mass && most !== null ? `, and with ${amount(whole.plan, 'mass', mass)} there is more than the ${amount(whole.plan, 'mass', most)} of the plan` : ''}: leave one of the two out.`,
             related: [{ cause: first.cause, message: 'weighed in here' }],
@@ -59,11 +60,12 @@ export const chargedTwice = defineCheck({
   },
 });
 
-/** Whether a step says what the one just before it has said: two portions of one size add up to the charge. */
+/** Whether a step says what one before it has said, with no start in between: two portions of one size add up to the charge. */
 function isRepeated({ entries, plan }: Whole, before: Entry, entry: Entry): boolean {
   const all = chargeInAll(plan);
   const mass = massOf(entry);
-  if (entries.indexOf(entry) !== entries.indexOf(before) + 1 || mass === null || mass !== massOf(before)) return false;
+  if (mass === null || mass !== massOf(before)) return false;
+  if (entries.slice(entries.indexOf(before), entries.indexOf(entry)).some((each) => each.after.running)) return false;
   return all === null || Math.abs(mass * 2 - all) > all * 0.1;
 }
 

@@ -44,6 +44,7 @@ export const firstChargeUnusual = defineCheck({
       const share = { low: event.mass.low / old.high, high: event.mass.high / old.low };
       if (share.high >= range.low - between && share.low <= range.high + between) continue;
       here.report({
+        concerns: event.spaces.flatMap(({ parts }) => parts),
         message: `${amount(here.plan, 'mass', event.mass.low)} are ${Math.round(share.low * 100)} % of the old charge, and ${event.refrigerant} starts with ${Math.round(range.low * 100)} to ${Math.round(range.high * 100)} % of ${refrigerant.before}: ${amount(here.plan, 'mass', old.low * range.low)} to ${amount(here.plan, 'mass', old.high * range.high)} (${firstChargeSource}).`,
         slot: 'with',
         fixes: writeAt(

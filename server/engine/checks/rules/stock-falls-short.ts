@@ -19,7 +19,8 @@ export const stockFallsShort = defineCheck({
   acceptable: true,
   reads: 'figure',
   ground: 'practice',
-  yieldsTo: ['oil-amount-unlikely'],
+  // More of it would make the slip of the figure final.
+  yieldsTo: ['oil-amount-unlikely', 'charge-does-not-fit', 'charged-twice', 'first-charge-unusual'],
   meaning:
     'The plan states what it brings, and at the most rounds that it allows a material runs out at this step. A nitrogen cylinder gives nothing below the pressure that a step asks of it.',
   why: 'The crew stops with the circuit open, or makes do with one round less.',
@@ -53,7 +54,10 @@ export const stockFallsShort = defineCheck({
         message: (say) =>
           `${what.charAt(0).toUpperCase()}${what.slice(1)} runs out at ${say.step(entry.cause)}: ${item ? `${shown(whole.plan, missing)} are missing at the most rounds${kind === 'nitrogen' ? ', counting that a cylinder gives nothing below the pressure asked of it' : ''}` : 'none is brought'}; bring more.`,
         root: what,
-        concerns: entry.events.flatMap((event) => (event.type === 'changes-oil' ? [event.part] : [])),
+        concerns: entry.events.flatMap((event) => {
+          if (event.type === 'changes-oil') return [event.part];
+          return kind === 'refrigerant' && event.type === 'charges' ? event.spaces.flatMap(({ parts }) => parts) : [];
+        }),
         fixes: item
           ? more(whole.plan, item, kind, missing, askedFrom(whole.entries, entry))
           : instead(whole.plan, kind, what, missing, items),
