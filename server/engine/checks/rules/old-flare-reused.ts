@@ -1,5 +1,6 @@
 import { isLine } from '../../circuit/kinds';
-import { defineCheck, type Whole } from '../define';
+import type { Cause } from '../../circuit/state';
+import { defineCheck, type RelatedTo, type Whole } from '../define';
 import { endName } from '../plant';
 import { edits } from '../support';
 
@@ -44,15 +45,27 @@ export const oldFlareReused = defineCheck({
         slot: 'what',
         root: entry.slot.step,
         concerns: lines,
-        related: old.flatMap((end) => {
-          const early = entry.before.marks.get(`flare made end ${end}`);
-          return early ? [{ cause: early, message: 'a flare is made here, while the joint is still made up' }] : [];
-        }),
+        related: flaredElsewhere(entry.before.marks, old),
         fixes: [{ title: `First: ${line}`, edits: (mend) => edits(mend.insertBefore(entry.slot.step, line)) }],
       });
     }
   },
 });
+
+/** Steps that flare a joint which is made at that moment: this one too early, or another one in its place. */
+function flaredElsewhere(marks: ReadonlyMap<string, Cause>, old: readonly number[]): readonly RelatedTo[] {
+  const found = new Map<Cause, RelatedTo>();
+  for (const [key, cause] of marks) {
+    if (!key.startsWith(madeEnd)) continue;
+    const early = old.includes(Number(key.slice(madeEnd.length)));
+    const message = early
+      ? 'a flare is made here, while the joint is still made up'
+      : 'a flare is made here at a joint that is made up: perhaps this end was meant';
+    if (early || !found.has(cause)) found.set(cause, { cause, message });
+  }
+  return [...found.values()];
+}
+const madeEnd = 'flare made end ';
 
 /** Whether a flare step has dealt with the end since the beginning. */
 const isNew = (marks: ReadonlyMap<string, unknown>, end: number): boolean => marks.has(`flare end ${end}`);

@@ -24,9 +24,7 @@ export const flare = verb({
     };
     const ends = act.parts(values.what).flatMap((index) => endsOf(act, index, values.ends));
     // A made joint has no flare to cut: the old one is still there when it is taken apart.
-    for (const end of ends)
-      if (!isMade(end)) mark(act, `flare end ${end}`);
-      else if (plant.parts[graph.ends[end]!.part]!.opened === null) mark(act, `flare made end ${end}`);
+    for (const end of ends) mark(act, isMade(end) ? `flare made end ${end}` : `flare end ${end}`);
     if (ends.length === 0 || !ends.every(isMade)) return;
     const late = ends.some((end) => plant.parts[graph.ends[end]!.part]!.opened !== null);
     act.emit({ type: 'no-effect', why: 'its joints are made', ...(late && { grave: true }) });
