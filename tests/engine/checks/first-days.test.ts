@@ -50,6 +50,15 @@ describe('strainers after a conversion', () => {
     ]);
   });
 
+  it('or else at both the oil and the drier', () => {
+    const looks = '      read pressure-drop of filter-drier, at most 3 psi\n      clean strainers\n';
+    const [drop] = looks.split('      clean');
+    expect(told('fixed-orifice-conversion.jobplan', [looks, ''])).toEqual([
+      expect.stringMatching(/^follow-up-missing: After this start no step asks for a look at strainers and oil/),
+    ]);
+    expect(told('fixed-orifice-conversion.jobplan', [looks, drop!])).toEqual([]);
+  });
+
   it.each(['medium-pressure-conversion.jobplan', 'mineral-oil-stays.jobplan', 'trailer-unit-converted.jobplan'])(
     'are not passed over by a crew that comes back to the drier: %s',
     (plan) => {

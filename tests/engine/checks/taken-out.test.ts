@@ -18,3 +18,14 @@ it.each([
   expect(found.map(({ name }) => name)).toEqual(['not-proved-zero']);
   expect(found[0]!.message).toMatch(/^Seals or cores come out here/);
 });
+
+it('cores come out once the charge is out, where it comes out anyway', () => {
+  const [found, ...others] = foundIn('access-core-renewed.jobplan', [
+    [
+      '    recover system to 0 psig\n    weigh cylinder\n    prove-zero system\n    renew cores\n',
+      '    renew cores\n    recover system to 0 psig\n    weigh cylinder\n    prove-zero system\n',
+    ],
+  ]);
+  expect(others).toEqual([]);
+  expect(found!.name).toBe('renewed-under-charge');
+});

@@ -20,7 +20,7 @@ export const followUpMissing = defineCheck({
   ground: 'published',
   yieldsTo: ['compressor-without-refrigerant'],
   meaning:
-    'After the start of a burnout clean-up no step tests the oil for acid, or reads the pressure drop of the suction drier. A set of cores comes out of that drier and nobody has read what it held back; or the drier stays in for more than a week, and nobody looks at it in its first hours. After a conversion with another oil no step looks at strainers or oil, or with an oil that the new refrigerant carries only in part none looks at the oil level; or the crew comes back to the drier of any conversion and leaves the strainers unseen.',
+    'After the start of a burnout clean-up no step tests the oil for acid, or reads the pressure drop of the suction drier. A set of cores comes out of that drier and nobody has read what it held back; or the drier stays in for more than a week, and nobody looks at it in its first hours. After a conversion with another oil no step looks at the strainers, or else at both oil and drier; or with an oil that the new refrigerant carries only in part none looks at the oil level; or the crew comes back to the drier of any conversion and leaves the strainers unseen.',
   why: 'Acid that comes back, and dirt that the new oil loosens, stop the machine weeks later; both show in the first days.',
   source:
     'public service manuals (handbook 4.1, 4.5, 13.3, 13.4); strainers where the oil stays: common practice, no source',
@@ -62,8 +62,10 @@ export const followUpMissing = defineCheck({
     } else if (plan.kinds.includes('conversion') && plan.system.smallAppliance === null) {
       const seen = markedAfter(entries, at, /^(clean|inspect|renew) (strainers|screens)/);
       if (plan.system.oil.before !== plan.system.oil.after) {
-        // What the new oil loosens is seen in the strainers or in the oil itself; the drop of the drier alone shows neither.
-        if (!seen && !markedAfter(entries, at, /^(acid-test|sample|clean|inspect|change-oil|replace-cores|renew)/)) {
+        // What the new oil loosens is seen in the strainers; else in the oil and in the drier, and neither shows it alone.
+        const oil = markedAfter(entries, at, /^(acid-test|sample|change-oil)/);
+        const drier = markedAfter(entries, at, /^(read pressure-drop|inspect|replace-cores|renew)/);
+        if (!seen && !(oil && drier)) {
           missing.push('a look at strainers and oil');
           steps.push('clean strainers', 'sample oil');
         }
