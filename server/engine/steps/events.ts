@@ -32,6 +32,8 @@ export type Event =
       readonly medium: string;
       readonly level: number;
       readonly spaces: readonly Space[];
+      /** Of a vacuum that is broken: all that the step speaks of, under vacuum or not. */
+      readonly meant?: readonly Space[];
       readonly time: Quantity | null;
       readonly purpose: 'test' | 'break';
     }
@@ -65,6 +67,8 @@ export type Event =
       readonly spaces: readonly Space[];
       readonly held: readonly Contents[];
       readonly outdoors: boolean;
+      /** Sections of it behind shut valves, with no port to let them off by. */
+      readonly missed: readonly Space[];
     }
   | {
       readonly type: 'lets-down';

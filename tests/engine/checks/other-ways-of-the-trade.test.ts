@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { exampleText } from '../../../server/engine/checks/bases';
+import { Workspace } from '../../../server/engine/workspace';
 import { foundIn, type Swap } from './edited';
 
 /** What a sound plan may say in another way than the samples do, and what beside it is still told. */
@@ -105,5 +107,127 @@ describe('a motor valve that is changed', () => {
       '    unwrap eev-6\n    pressure-test',
     ];
     expect(names('carbon-dioxide-case', changed, shut)).toContain('section-not-evacuated');
+  });
+});
+
+// A section at the pressure of the air is swept with nitrogen before the torch (handbook 13.1).
+describe('nitrogen into a section that stands at no pressure', () => {
+  const swept = (what: string, before: string): Swap => [
+    before,
+    `    break-vacuum ${what} with nitrogen to 0 psig\n${before}`,
+  ];
+  it('sweeps it, whatever the receiver holds', () => {
+    const plan = 'walk-in-expansion-valve';
+    expect(names(plan, swept('evaporator', '    remove expansion-valve, filter-drier\n'))).toEqual([]);
+  });
+  it('does not go into the charge', () => {
+    const plan = 'walk-in-expansion-valve';
+    expect(names(plan, swept('receiver', '    remove expansion-valve, filter-drier\n'))).toContain(
+      'nitrogen-on-charge',
+    );
+  });
+});
+
+// Zero is proved once after a recovery (40 CFR 82.156, handbook 2.1): a new part brings no refrigerant to prove anew.
+describe('a drier fitted last, with the stops of a new compressor open again', () => {
+  const last: readonly Swap[] = [
+    ['filter-drier kept', 'filter-drier new'],
+    [
+      '    close suction-stop, discharge-stop\n',
+      '    recover system to 10 inHg\n    prove-zero system\n    break-vacuum system with nitrogen to 0 psig\n    close suction-stop, discharge-stop\n',
+    ],
+    ['    recover compressor to 0 inHg\n    prove-zero compressor\n', ''],
+    [
+      'with new-gaskets\n',
+      'with new-gaskets\n    open suction-stop, discharge-stop\n    install filter-drier with torque-wrench\n',
+    ],
+  ];
+  it('keeps the proof', () => {
+    expect(names('compressor-between-valves', ...last)).not.toContain('not-proved-zero');
+  });
+  it('has none where nobody waited', () => {
+    expect(names('compressor-between-valves', ...last, ['    prove-zero system\n', ''])).toContain('not-proved-zero');
+  });
+  it('has none where the machine was emptied again', () => {
+    const again: Swap = [
+      '    install filter-drier',
+      '    charge system with R-449A 5 lb as vapour\n    recover system to 10 inHg\n    install filter-drier',
+    ];
+    expect(names('compressor-between-valves', ...last, again)).toContain('not-proved-zero');
+  });
+});
+
+// 29 CFR 1910.147: what could start at the place of the work is locked out.
+describe('the only machine locked out by its name', () => {
+  const plan = `kind repair
+site {
+  altitude 0 ft
+  outdoors 50 degF
+  work-space machine-room 9000 ft3, ventilation 900 cfm
+}
+system {
+  refrigerant R-448A
+  oil POE
+  equipment supermarket
+  charge 300 lb
+  design-pressure low 250 psig, high 400 psig
+}
+circuit {
+  machine: compressor kept
+  condenser kept
+  liquid-line kept
+  expansion-valve kept
+  evaporator kept
+  inlet: ball-valve kept
+  port: access-valve kept
+  shell: filter-drier kept
+  outlet: ball-valve kept
+}`;
+  const steps = (part: string, valves: string, locked: string): string => `survey system
+stop system
+lock-out ${locked}
+close ${valves}
+recover ${part} to 10 inHg
+prove-zero ${part}
+break-vacuum ${part} with nitrogen to 0 psig
+replace-cores shell
+restore power
+record quantities, readings`;
+  const found = (locked: string): readonly string[] => {
+    const workspace = new Workspace();
+    workspace.setFile(
+      'shell.jobplan',
+      exampleText({ base: 'rack', plan, steps: steps('shell', 'inlet, outlet', locked) }),
+    );
+    return workspace
+      .snapshot()
+      .findings('shell.jobplan')
+      .map(({ name }) => name);
+  };
+  it.each(['power', 'machine', 'shell'])('%s', (locked) => {
+    expect(found(locked)).not.toContain('work-without-lock-out');
+  });
+  it('is none that stands elsewhere', () => {
+    expect(found('condenser')).toContain('work-without-lock-out');
+  });
+  it('leaves the fans of a coil their power', () => {
+    const own: Swap = ['lock-out power', 'lock-out compressor'];
+    const back: Swap = ['restore power', 'restore compressor'];
+    expect(names('walk-in-expansion-valve', own, back)).toContain('work-without-lock-out');
+  });
+});
+
+// A burnout is mended by a repair: common practice, no source.
+describe('a standard for a burnout', () => {
+  it('serves a repair of one', () => {
+    expect(names('burnout-by-standard', ['kind burnout', 'kind repair, burnout'])).toEqual([]);
+  });
+  it('serves no other repair', () => {
+    expect(names('burnout-by-standard', ['kind burnout', 'kind repair'])).toContain('standard-not-for-kind');
+  });
+  it('serves no changeout', () => {
+    expect(names('burnout-by-standard', ['kind burnout', 'kind burnout, changeout'])).toContain(
+      'standard-not-for-kind',
+    );
   });
 });

@@ -29,10 +29,10 @@ export const nitrogenOnCharge = defineCheck({
     ],
   },
   step(here) {
-    const idle = here.events('pressurises').some((event) => event.purpose === 'break' && event.spaces.length === 0);
+    const idle = here.events('pressurises').find((event) => event.purpose === 'break' && event.spaces.length === 0);
     if (!idle) return;
     const plant = here.before;
-    const all = touchedSpaces(plant);
+    const all = idle.meant ?? touchedSpaces(plant);
     // What stands open has no vacuum for want of a joint, not for want of a pump.
     if (all.some((space) => space.openings.length > 0)) return;
     const spaces = all.filter((space) => {

@@ -42,11 +42,13 @@ export const notProvedZero = defineCheck({
           fixes: [insertBefore('Prove zero before this step', entry.slot.step, 'prove-zero system')],
         });
       for (const event of entry.events) {
-        if (event.type === 'recovers')
+        if (event.type === 'recovers' || event.type === 'vents')
           for (const space of event.spaces) for (const part of space.parts) emptied.set(part, at);
         if (event.type !== 'opens' || event.held.refrigerant === null || event.how === 'pierced') continue;
         const unproved = event.space.parts.filter((part) => {
-          const proof = entry.before.parts[part]!.provedZero;
+          // What this job has set in place, and nobody has recovered from since, came with nothing in it.
+          const { provedZero, setBy } = entry.before.parts[part]!;
+          const proof = provedZero ?? setBy;
           return proof === null || (made.get(proof) ?? at) < (emptied.get(part) ?? 0);
         });
         if (unproved.length === 0 || onlyDriers(entry.before, event.space)) continue;

@@ -28,7 +28,11 @@ export const standardNotForKind = defineCheck({
     const follows = child(plan.declaration.bound.block, 'follows');
     if (!plan.standard || !applies || !follows) return;
     const kinds = (applies.values['kinds'] as readonly string[] | undefined) ?? [];
-    const missing = plan.kinds.filter((kind) => !kinds.includes(kind));
+    // A burnout is a repair, too: who says both means the burnout.
+    const missing = plan.kinds.filter(
+      (kind) =>
+        !kinds.includes(kind) && !(kind === 'repair' && plan.kinds.includes('burnout') && kinds.includes('burnout')),
+    );
     if (kinds.length === 0 || missing.length === 0) return;
     whole.reportAt(follows, follows.spans['standard'] ?? wordSpan(follows), {
       message: `"${plan.standard.name}" is for ${kinds.join(', ')}, and this job is a ${missing.join(' and ')}: follow a standard for it, or add the steps that it needs.`,

@@ -53,13 +53,22 @@ const runsPast = (plant: Plant): boolean =>
 
 /**
  * Whether what could start at a part is locked out: the part itself, every compressor that it hangs together with, or where
- * there is none anything in the section, such as the fans and the solenoid of a case while the rack runs on.
+ * there is none anything in the section, such as the fans and the solenoid of a case while the rack runs on; or, where nothing
+ * in it has fans, every compressor of its circuit by name.
  */
-function lockedOutAt({ before: { graph, lockedOut } }: Here, part: number, space: Space): boolean {
+function lockedOutAt({ before: plant }: Here, part: number, space: Space): boolean {
+  const { graph, lockedOut } = plant;
   if (lockedOut.has(part)) return true;
   const compressors = space.parts.filter((index) => isCompressor(graph.parts[index]!));
   if (compressors.length > 0) return compressors.some((index) => lockedOut.has(index));
-  return space.parts.some((index) => lockedOut.has(index));
+  if (space.parts.some((index) => lockedOut.has(index))) return true;
+  // A coil has fans, which have power of their own; at a line or a shell between shut valves the machine alone could start.
+  if (space.parts.some((index) => graph.parts[index]!.kind.group === 'coil')) return false;
+  const machines = graph.parts.filter(
+    (each) =>
+      isCompressor(each) && each.circuit === graph.parts[part]!.circuit && plant.parts[each.index]!.mounted !== 'none',
+  );
+  return machines.length > 0 && machines.every(({ index }) => lockedOut.has(index));
 }
 
 function say(here: Here, part: number, what: string): void {

@@ -1,3 +1,4 @@
+import type { Contents } from '../../circuit/state';
 import { selection } from '../../plan/selection';
 import { choice } from '../../plan/terms';
 import { clause, maybe } from '../../plan/vocabulary';
@@ -5,6 +6,10 @@ import { heldIn } from '../acts';
 import { ownChargeIn } from '../gas';
 import { forTime, tail, toPressure } from '../slots';
 import { verb } from '../verb';
+
+/** Refrigerant that stands at the pressure of the air, neither more nor less: nitrogen sweeps it out before the torch (handbook 13.1). */
+const isSwept = ({ gas, high, liquid }: Contents, atmosphere: number): boolean =>
+  gas === 'refrigerant' && !liquid && high < atmosphere * 1.02;
 
 /** Lets dry nitrogen (or the new refrigerant) into what stands below atmospheric pressure. */
 export const breakVacuum = verb({
@@ -22,15 +27,15 @@ export const breakVacuum = verb({
   example: 'break-vacuum with nitrogen to 2 psig for 20 min',
   perform(values, act) {
     const level = act.quantity(values.level)?.low ?? act.plan.site.atmosphere;
-    const under = act
-      .spaces(values.what)
-      .filter(
-        (space) =>
-          space.openings.length === 0 &&
-          !ownChargeIn(act.draft.now(), space) &&
-          heldIn(act, space).high < act.plan.site.atmosphere * 0.99,
-      );
     const gas = values.with ?? 'nitrogen';
+    const meant = act.spaces(values.what);
+    const under = meant.filter(
+      (space) =>
+        space.openings.length === 0 &&
+        !ownChargeIn(act.draft.now(), space) &&
+        (heldIn(act, space).high < act.plan.site.atmosphere * 0.99 ||
+          (gas === 'nitrogen' && isSwept(heldIn(act, space), act.plan.site.atmosphere))),
+    );
     for (const space of under) {
       const held = heldIn(act, space);
       // What is pumped down after it is a vacuum that nobody has watched yet.
@@ -62,6 +67,7 @@ export const breakVacuum = verb({
       medium: gas,
       level,
       spaces: under,
+      meant,
       time: act.quantity(values.time),
       purpose: 'break',
     });
