@@ -40,3 +40,71 @@ describe('one amount in pounds and the other in kilograms', () => {
     ]);
   });
 });
+
+describe('pressures in a greater unit', () => {
+  it.each([
+    [
+      'three-days-under-nitrogen.jobplan',
+      'at least 4 psig',
+      'at least 4 MPa gauge',
+      /^impossible-level: The gauge is to read/,
+    ],
+    [
+      'condenser-plugged-overnight.jobplan',
+      'release nitrogen to 5 psig',
+      'release nitrogen to 5 MPa gauge',
+      /^no-effect: /,
+    ],
+    [
+      'one-indoor-unit-renewed.jobplan',
+      'condenser to 2 psig',
+      'condenser to 2 MPa gauge',
+      /^pump-down-in-vain: .* is to end at/,
+    ],
+    [
+      'carbon-dioxide-case.jobplan',
+      'low 650 psig',
+      'low 650 kPa gauge',
+      /^design-pressure-unlikely: .* while it evaporates/,
+    ],
+    [
+      'topped-up-nothing-opened.jobplan',
+      'condensing 95 degF',
+      'condensing 95 degC',
+      /^working-temperatures-unlikely: /,
+    ],
+  ])('%s: %s => %s', (plan, from, to, what) => {
+    expect(told(plan, [from, to])).toEqual([expect.stringMatching(what)]);
+  });
+});
+
+describe('what does not go with what else the plan says', () => {
+  it.each([
+    [
+      'old-plate-drop-in.jobplan',
+      '60 fl-oz POE',
+      '60 fl-oz alkylbenzene',
+      /^oil-does-not-suit: compressor is stated with/,
+    ],
+    [
+      'trailer-unit-converted.jobplan',
+      '135 fl-oz POE',
+      '135 fl-oz alkylbenzene',
+      /^oil-does-not-suit: compressor is stated/,
+    ],
+    [
+      'burnout-cores-three-visits.jobplan',
+      'recovery 2 x r30',
+      'recovery 1 x r30',
+      /^recovery-cylinder-overfilled: 38 lb/,
+    ],
+    [
+      'rack-conversion.jobplan',
+      'reset low-pressure-switch, head-pressure-control, epr-3 for',
+      'reset low-pressure-switch for',
+      /^conversion-not-carried-through: epr-3 still stands/,
+    ],
+  ])('%s: %s => %s', (plan, from, to, what) => {
+    expect(told(plan, [from, to])).toEqual([expect.stringMatching(what)]);
+  });
+});

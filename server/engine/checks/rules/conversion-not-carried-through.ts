@@ -5,7 +5,7 @@ import { fahrenheit } from '../../reference/table-units';
 import type { Event } from '../../steps/events';
 import type { Duty } from '../../takeoff/cycle';
 import type { Entry } from '../../walk/walk';
-import { firstStart, isCharge, leaves, marked, markedAfter } from '../course';
+import { firstStart, isCharge, leaves, marked, markedAfter, marksLeft } from '../course';
 import { defineCheck, type WayOut, type Whole } from '../define';
 import { touched } from '../plant';
 import { edits } from '../support';
@@ -137,7 +137,19 @@ function controls(whole: Whole, after: string): void {
       fixes: [moveBefore('Set them before the start', set.slot.step, start.slot.step)],
       related: [{ cause: start.cause, message: 'the machine starts here' }],
     });
-  if (!start || marked(whole.entries.at(-1), /^reset /)) return;
+  if (!start) return;
+  if (set) {
+    // The regulator holds another pressure than the switches: setting those leaves it where it was.
+    if (regulator && start && !regulatorSet(whole, regulator))
+      whole.report(set, {
+        message: `${regulator.name} still stands at the pressure of ${whole.plan.system.refrigerant.before} when the system starts: set it for ${after} with the other controls.`,
+        slot: 'what',
+        root: 'regulator',
+        concerns: [regulator.index],
+        fixes: [insertAfter(`Set ${regulator.name}, too`, set.slot.step, `reset ${regulator.name} for ${after}`)],
+      });
+    return;
+  }
   if (!regulator && !otherPressures(whole, after)) return;
   const what = regulator ? `${regulator.name} and the pressure controls` : 'The pressure controls';
   whole.report(start, {
@@ -158,6 +170,23 @@ function controls(whole: Whole, after: string): void {
       },
     ],
   });
+}
+
+/** Whether a regulator is set by its name or with all controls, adjusted, or taken out. */
+function regulatorSet({ entries }: Whole, { index, name, kind }: Part): boolean {
+  const all = /^(reset|adjust|renew|change) (?:.*\b)?(controls?|regulators?|evaporator-pressure-regulators?)\b/;
+  return (
+    (entries.at(-1)?.after.parts[index]?.renewed ?? null) !== null ||
+    entries.some(
+      (entry) =>
+        entry.events.some((event) => event.type === 'adjusts' && event.parts.includes(index)) ||
+        marksLeft(entry).some(
+          (mark) =>
+            all.test(mark) ||
+            (/^(reset|adjust|read|renew|change) /.test(mark) && (mark.includes(name) || mark.includes(kind.kind))),
+        ),
+    )
+  );
 }
 
 /** Beyond this share the pressures of two refrigerants are two settings of one switch (common practice, no source). */

@@ -1,6 +1,7 @@
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import type { Plan } from '../../plan/plan';
+import { bubblePressure, refrigerantNamed } from '../../properties';
 import { designTemperatures } from '../../reference/pressure-test';
 import { defineCheck, type Whole } from '../define';
 import {
@@ -12,7 +13,7 @@ import {
   statedDesign,
   systemSpot,
 } from '../plant-facts';
-import { authority, gauge } from '../support';
+import { amount, authority, gauge } from '../support';
 
 /**
  * Plates stand between what the refrigerant reaches at the design temperature and a little over twice that (a water heater
@@ -31,7 +32,7 @@ export const designPressureUnlikely = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'The stated design pressure of a side is less than three quarters, or more than three times, of what the refrigerant reaches at the design temperature; or above the rating of the system; or the low side stands above the high side. Or a part is rated at less than three quarters of the design pressure of its side, or its relief valve opens below three quarters of what the refrigerant reaches.',
+    'The stated design pressure of a side is less than three quarters, or more than three times, of what the refrigerant reaches at the design temperature; or, where the refrigerant has no liquid that warm, below what it works at; or above the rating of the system; or the low side stands above the high side. Or a part is rated at less than three quarters of the design pressure of its side, or its relief valve opens below three quarters of what the refrigerant reaches.',
   why: 'Test pressure, relief setting and the weakest part all hang on it: one digit too many bursts a coil, one too few proves nothing.',
   source: `${designTemperatures.source} (from memory); the borders are common practice, no source`,
   wrong: {
@@ -69,6 +70,7 @@ function offOf(plan: Plan, side: Side, stated: number): string | null {
     const pressure = name === null ? null : saturationDesign(plan, side, name);
     return pressure === null ? [] : [{ name, pressure }];
   });
+  if (reached.length === 0) return underWorking(plan, side, stated);
   const [high] = [...reached].sort((a, b) => b.pressure - a.pressure);
   const low = reached.find((each) => each.pressure === Math.min(...reached.map((one) => one.pressure)));
   if (!high || !low) return null;
@@ -77,6 +79,15 @@ function offOf(plan: Plan, side: Side, stated: number): string | null {
   if (!over && own >= (low.pressure - atmosphere) * least) return null;
   const each = over ? high : low;
   return `where ${each.name} reaches ${gauge(plan, each.pressure)} at the design temperature (${designTemperatures.source})`;
+}
+
+/** Where a refrigerant has no liquid at the design temperature, its low side stands above the pressure that it works at. */
+function underWorking(plan: Plan, side: Side, stated: number): string | null {
+  const tables = refrigerantNamed(plan.system.refrigerant.after ?? '');
+  const at = plan.system.evaporating?.quantity.low ?? null;
+  const pressure = tables && side === 'low' && at !== null ? bubblePressure(tables, at) : null;
+  if (!tables || pressure === null || stated >= pressure) return null;
+  return `where ${tables.name} stands at ${gauge(plan, pressure)} while it evaporates at ${amount(plan, 'temperature', at!)}`;
 }
 
 function report(whole: Whole, side: Side, against: string): void {

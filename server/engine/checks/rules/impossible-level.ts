@@ -1,6 +1,6 @@
 import type { Amount } from '../../plan/term';
 import { isProblem, toQuantity } from '../../quantity';
-import { defineCheck } from '../define';
+import { defineCheck, type Here } from '../define';
 import { gauge, inOwn } from '../support';
 
 /** A hair over the atmosphere is a gauge that reads zero, Pa. */
@@ -16,7 +16,7 @@ export const impossibleLevel = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'Nitrogen is to flow, or to press on a circuit, at a pressure that is not above the atmosphere of the site; or a pump is to draw down to a level that is not below it, or deeper than a perfect vacuum at the altitude of the site.',
+    'Nitrogen is to flow, or to press on a circuit, at a pressure that is not above the atmosphere of the site; or a pump is to draw down to a level that is not below it, or deeper than a perfect vacuum at the altitude of the site; or a gauge on a machine at rest is to read more than anything in it stands at.',
   why: 'Nothing flows from there, and nothing is tested: a sign, a unit, or gauge and absolute were mixed up.',
   source: 'gas flows from the higher pressure to the lower; the atmosphere follows from the altitude of the site',
   wrong: {
@@ -40,6 +40,7 @@ export const impossibleLevel = defineCheck({
       here.report({ message: found.message, slot, root: here.step });
       return;
     }
+    if (readOverAll(here)) return;
     const air = (): string => gauge(here.plan, atmosphere);
     for (const event of [...here.events('flows'), ...here.events('pressurises')]) {
       // A vacuum is broken to 0 psig, or a little below it.
@@ -63,3 +64,25 @@ export const impossibleLevel = defineCheck({
     }
   },
 });
+
+/** What a gauge may read over the highest that is known of the plant: warmth, and gauges that differ (common practice, no source). */
+const overHeld = 1.5;
+
+/** A gauge that is to read, on a machine at rest, more than stands anywhere in it. */
+function readOverAll(here: Here): boolean {
+  const { plan, step, before } = here;
+  const least = step.values['least'] as Amount | undefined;
+  if (step.word.word !== 'read' || least?.kind !== 'pressure' || before.running || here.per !== null) return false;
+  const { atmosphere } = plan.site;
+  const found = toQuantity(least.literal, 'pressure', atmosphere);
+  if (isProblem(found)) return false;
+  let held = atmosphere;
+  for (const part of before.parts) for (const each of part.contents) held = Math.max(held, each.high);
+  if (found.low - atmosphere <= Math.max((held - atmosphere) * overHeld, zero)) return false;
+  here.report({
+    message: `The gauge is to read ${gauge(plan, found.low)} at the least, and nothing in the machine stands above ${gauge(plan, held)} here: read figure and unit again.`,
+    slot: 'least',
+    root: step,
+  });
+  return true;
+}

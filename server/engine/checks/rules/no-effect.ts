@@ -11,12 +11,15 @@ const never = new Set(['pressure-test', 'evacuate', 'break-vacuum', 'decay-test'
 const idle = (here: Here): boolean =>
   here.step.word.word === 'decay-test' || here.before.parts.every((part) => part.opened === null);
 
-/** It names something that there is not, and is told of that; a role without a part in this job is no such name. */
+/** It names something that there is not, and is told of that; a role without a part in this job is no such name, nor is the gas that is let down. */
 const misnamed = ({ step, plan }: Here): boolean =>
   Array.isArray(step.values['what']) &&
   (step.values['what'] as readonly Selector[]).some(
     ({ of, noun }) =>
-      of.length === 0 && membersOf(plan.graph, noun) === null && !(kindNamed(noun) && step.file !== plan.file),
+      of.length === 0 &&
+      noun !== 'nitrogen' &&
+      membersOf(plan.graph, noun) === null &&
+      !(kindNamed(noun) && step.file !== plan.file),
   );
 
 /** A step after which everything is as it was. */

@@ -1,9 +1,10 @@
+import type { Part } from '../../circuit/graph';
 import { child } from '../../plan/bind';
 import { wordSpan } from '../../plan/gather';
 import type { Plan } from '../../plan/plan';
 import type { Name } from '../../plan/term';
 import { oilFit } from '../../reference/refrigerant-facts';
-import { defineCheck, type WayOut } from '../define';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { isCompressor } from '../plant';
 import { newFacts, oilFamily, systemSpot } from '../plant-facts';
 import { writeAt } from '../ways-out';
@@ -16,7 +17,8 @@ export const oilDoesNotSuit = defineCheck({
   acceptable: false,
   reads: 'figure',
   ground: 'published',
-  meaning: 'The oil that the machine will run with, or that a step fills in, does not dissolve in the new refrigerant.',
+  meaning:
+    'The oil that the machine will run with, or that a step fills in, does not dissolve in the new refrigerant; or a compressor is stated with an oil of another family than the system runs on, which is a warning.',
   why: 'It leaves the compressor, stays in the coil, and the bearings run dry.',
   source: 'oil and refrigerant pairs of the reference table (handbook 4.1)',
   wrong: { base: 'split', instead: [['oil mineral -> POE', 'oil mineral # <- here']] },
@@ -58,9 +60,28 @@ export const oilDoesNotSuit = defineCheck({
       const wrong = kind ? oilMisfit(plan, kind) : null;
       if (wrong && stated && part.standing !== 'kept' && part.standing !== 'removed')
         whole.reportAt(stated, wordSpan(stated), { message: `${wrong}, and ${part.name} comes with it.` });
+      else if (kind && stated && isOther(whole, part, kind))
+        whole.reportAt(stated, wordSpan(stated), {
+          severity: 'warning',
+          message: `${part.name} is stated with ${kind}, and the system${part.standing === 'kept' && plan.system.oil.before !== plan.system.oil.after ? ` held ${plan.system.oil.before} and` : ''} runs on ${plan.system.oil.after}: read the plate of the compressor again, or plan to change its oil.`,
+          related: [{ bound, span, message: 'the oil that the system is said to run on' }],
+        });
     }
   },
 });
+
+/** Whether a part is stated with an oil of another family than the system has, or had where it stays; one that is changed may be. */
+function isOther({ plan, entries }: Whole, part: Part, kind: string): boolean {
+  const { before, after } = plan.system.oil;
+  const stays = part.standing === 'kept' || part.standing === 'reused';
+  const own = [after, stays ? before : null].flatMap((oil) => oilFamily(plan, oil) ?? []);
+  const family = oilFamily(plan, kind);
+  if (part.standing === 'removed' || !family || own.length === 0 || own.includes(family)) return false;
+  if (plan.graph.circuits.length > 1) return false;
+  return !entries.some(({ events }) =>
+    events.some((event) => event.type === 'changes-oil' && event.part === part.index),
+  );
+}
 
 /** Why an oil does not go with the new refrigerant; null where it does, or where nothing is known of it. */
 export function oilMisfit(plan: Plan, oil: string | null): string | null {

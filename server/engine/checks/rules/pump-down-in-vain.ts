@@ -1,11 +1,13 @@
 import type { Part } from '../../circuit/graph';
-import type { Name } from '../../plan/term';
+import type { Amount, Name } from '../../plan/term';
+import { isProblem, toQuantity } from '../../quantity';
 import type { Entry } from '../../walk/walk';
 import { has } from '../course';
 import { defineCheck, type Here, type WayOut, type Whole } from '../define';
 import { isCharged, readyCompressors, touched } from '../plant';
 import { drawnFrom, roundTrip } from '../round-trip';
-import { insertBefore, takeOut, writeAt } from '../ways-out';
+import { gauge } from '../support';
+import { insertBefore, takeOut, writeAt, writtenGauge } from '../ways-out';
 
 /** A pump-down that gathers nothing. */
 export const pumpDownInVain = defineCheck({
@@ -17,7 +19,7 @@ export const pumpDownInVain = defineCheck({
   ground: 'practice',
   yieldsTo: ['circuit-out-of-order', 'refrigerant-not-stated', 'compressor-without-refrigerant'],
   meaning:
-    'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or into a part of the low side, or a vessel that a shut valve keeps the gas out of; or while the machine heats or defrosts, which is an error; or nothing is opened after it.',
+    'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or into a part of the low side, or a vessel that a shut valve keeps the gas out of; or while the machine heats or defrosts, which is an error; or it is to end near the pressure at which the machine stands at rest; or nothing is opened after it.',
   why: 'The lines stay full; whoever opens them next relies on a charge that is not put away.',
   source: 'common practice (handbook 13.5: shut the liquid side, run, stop, shut the suction side)',
   wrong: {
@@ -63,6 +65,7 @@ export const pumpDownInVain = defineCheck({
       return;
     }
     if (compressor && drawsNothing(here, compressor.index)) return;
+    if (stopsAtRest(here)) return;
     // The valves of an old unit are no parts of the plan's circuit; one that states none relies on them.
     const valves = plant.graph.parts.some(({ kind }) => kind.shuts === 'hand' || kind.shuts === 'power');
     if (!valves || plant.marks.has('close service-valves')) return;
@@ -76,6 +79,28 @@ export const pumpDownInVain = defineCheck({
     });
   },
 });
+
+/** A suction side that is left at more than this share of what it stands at anyway was not pumped down (common practice, no source). */
+const leftMost = 0.6;
+
+/** A pump-down that is to end where the machine stands at rest: a unit, or a digit, slipped. */
+function stopsAtRest(here: Here): boolean {
+  const { plan, step } = here;
+  const level = step.values['level'] as Amount | undefined;
+  const refrigerant = plan.system.refrigerant.before;
+  const rest = refrigerant === null ? null : plan.startPressure(refrigerant);
+  if (!level?.literal || !rest || here.per !== null) return false;
+  const { atmosphere } = plan.site;
+  const found = toQuantity(level.literal, 'pressure', atmosphere);
+  if (isProblem(found) || found.low - atmosphere <= (rest[1] - atmosphere) * leftMost) return false;
+  here.report({
+    message: `The pump-down is to end at ${gauge(plan, found.low)}, and ${refrigerant} stands at about ${gauge(plan, rest[1])} when nothing draws on it: the lines stay full. Read figure and unit again.`,
+    slot: 'level',
+    root: step,
+    fixes: writeAt(step, level, writtenGauge(plan, atmosphere)),
+  });
+  return true;
+}
 
 /** A pump-down into what the compressor draws from, or into a part that holds nothing. */
 function intoLowSide(here: Here): boolean {

@@ -83,10 +83,12 @@ export const recoveryCylinderOverfilled = defineCheck({
   },
 });
 
-/** Whether liquid of the refrigerant is left somewhere once the step is done. */
+/** Whether liquid of the refrigerant is left somewhere once the step is done; a part that is yet to come holds none. */
 const staysIn = (plant: Plant, refrigerant: string): boolean =>
-  plant.parts.some(({ contents }) =>
-    contents.some((held) => held.refrigerant === refrigerant && held.liquid && aboveZero(plant, held)),
+  plant.parts.some(
+    ({ contents, mounted }) =>
+      mounted !== 'none' &&
+      contents.some((held) => held.refrigerant === refrigerant && held.liquid && aboveZero(plant, held)),
   );
 
 /** Cylinders that are brought with more in them than they may ever hold: told where it is stated. */

@@ -26,6 +26,7 @@ export const vapourLineTooSmall = defineCheck({
   acceptable: true,
   noFix: "Another pipe must be laid, or the maker's table read.",
   reads: 'figure',
+  yieldsTo: ['working-temperatures-unlikely'],
   ground: 'memory',
   meaning:
     'At the stated capacity the vapour in a suction or vapour line loses more than the accepted 2 °F of saturation temperature or goes faster than 4,000 ft/min, each with a quarter in hand. Silent where the maker’s table is cited. Or the line is thinner than a liquid, discharge or hot-gas line that carries no more than it does, which no table asks for.',

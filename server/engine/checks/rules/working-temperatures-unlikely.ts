@@ -13,6 +13,9 @@ const leastBetween = 30 * fahrenheitDifference;
 const evaporatingMost = { stored: fahrenheit(50), any: fahrenheit(65) };
 const storing: ReadonlySet<string> = new Set(['cold-storage', 'supermarket', 'condensing-unit', 'transport']);
 
+/** No air and no cooling water that a machine gives its heat to asks more; what heats water goes highest (common practice, no source). */
+const condensingMost = { stored: fahrenheit(150), any: fahrenheit(185) };
+
 /** Evaporating and condensing temperatures between which no machine works. */
 export const workingTemperaturesUnlikely = defineCheck({
   name: 'working-temperatures-unlikely',
@@ -23,7 +26,7 @@ export const workingTemperaturesUnlikely = defineCheck({
   reads: 'figure',
   ground: 'practice',
   meaning:
-    'The condensing temperature of the `system` lies less than 30 °F above the evaporating temperature, or below it; or the machine is to evaporate above 65 °F, or above 50 °F where it is stated to keep goods cold; or to condense above the critical temperature of its refrigerant. Silent where the sheet is cited with `per`.',
+    'The condensing temperature of the `system` lies less than 30 °F above the evaporating temperature, or below it; or the machine is to evaporate above 65 °F, or above 50 °F where it is stated to keep goods cold; or to condense above 185 °F, above 150 °F where it keeps goods cold, or above the critical temperature of its refrigerant. Silent where the sheet is cited with `per`.',
   why: 'Velocities, pressure drops and the return of the oil are reckoned between the two: with a slip in either of them, or in its unit, every figure of the lines is wrong.',
   source: 'limits: common practice, no source; usual temperatures of the two sides in handbook 9.2',
   wrong: {
@@ -38,7 +41,7 @@ export const workingTemperaturesUnlikely = defineCheck({
     const { plan } = whole;
     const { evaporating, condensing } = plan.system;
     if (evaporating?.per != null || condensing?.per != null) return;
-    const critical = condensing && overCritical(plan, condensing);
+    const critical = condensing && (overCritical(plan, condensing) ?? tooHot(plan, condensing));
     if (critical) {
       whole.reportAt(condensing.bound, condensing.span, { message: critical });
       return;
@@ -64,10 +67,22 @@ function overCritical(plan: Plan, { quantity }: Stated): string | null {
   return `It is to condense at ${shown(plan, quantity)}, and above ${amount(plan, 'temperature', tables.critical.temperature)} ${plan.system.refrigerant.after} has no liquid (its critical temperature): read figure and unit again.`;
 }
 
+/** What is said of a machine that is to condense hotter than any of its kind; null where it is not. */
+function tooHot(plan: Plan, { quantity }: Stated): string | null {
+  const stores = storesGoods(plan);
+  const most = stores ? condensingMost.stored : condensingMost.any;
+  if (quantity.high <= most * 1.0001) return null;
+  return `It is to condense at ${shown(plan, quantity)}: ${stores ? 'a machine that keeps goods cold does not go above' : 'no such machine goes above'} ${amount(plan, 'temperature', most)} (common practice, no source); read figure and unit again.`;
+}
+
+function storesGoods(plan: Plan): boolean {
+  const equipment = statedEquipment(plan);
+  return equipment !== null && storing.has(equipment);
+}
+
 /** What is said of a machine that is to evaporate warmer than any of its kind; null where it is not. */
 function tooWarm(plan: Plan, { quantity }: Stated): string | null {
-  const equipment = statedEquipment(plan);
-  const stores = equipment !== null && storing.has(equipment);
+  const stores = storesGoods(plan);
   const most = stores ? evaporatingMost.stored : evaporatingMost.any;
   if (quantity.high <= most * 1.0001) return null;
   return `It is to evaporate at ${shown(plan, quantity)}: ${stores ? 'a machine that keeps goods cold' : 'no machine that cools'}${stores ? ' does not go above' : ' goes above'} ${amount(plan, 'temperature', most)} (common practice, no source); read figure, sign and unit again.`;
