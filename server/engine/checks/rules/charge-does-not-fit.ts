@@ -130,7 +130,7 @@ function weighedIn(whole: Whole): void {
   const empties = (entry: Entry): boolean =>
     entry.events.some(
       (event) =>
-        event.type === 'recovers' &&
+        (event.type === 'recovers' || event.type === 'vents') &&
         event.spaces.reduce((sum, space) => sum + space.parts.length, 0) * 2 > worked &&
         !gathered(entry, event.spaces),
     );
@@ -163,7 +163,7 @@ function weighedIn(whole: Whole): void {
   let inside = brought;
   for (const entry of entries)
     for (const event of entry.events) {
-      if (event.type === 'recovers') inside = 0;
+      if (event.type === 'recovers' || event.type === 'vents') inside = 0;
       if (event.type === 'charges' && event.purpose === 'charge') inside += event.mass?.low ?? 0;
       if (event.type !== 'charges' || event.purpose !== 'adjust' || !event.mass) continue;
       if (event.mass.high < inside * 0.999) {
