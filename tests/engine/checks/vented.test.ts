@@ -32,3 +32,9 @@ it.each([
     expected,
   );
 });
+
+// A shut motor valve leaves the coil without a port under 300 psig and more (handbook 2.1, 13.5, 13.6).
+it('carbon dioxide behind a shut valve is not let off with the rest', () => {
+  const shut = letOff('release case-piping to 0 psig outdoors').replace('    open eev-6 by service-tool\n', '');
+  expect(found(shut)).toContain('section-not-recovered');
+});

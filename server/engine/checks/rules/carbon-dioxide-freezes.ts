@@ -1,7 +1,8 @@
+import type { Graph, Part } from '../../circuit/graph';
 import type { Plant } from '../../circuit/state';
 import { bar } from '../../reference/table-units';
 import { defineCheck, type Here } from '../define';
-import { heldBy, sectionsLetIn, spaceAt } from '../plant';
+import { heldBy, isCompressor, sectionsLetIn, spaceAt } from '../plant';
 import { edits, gauge } from '../support';
 
 /** Triple point of carbon dioxide, Pa absolute: below it there is no liquid, what comes in turns to snow (handbook 13.6). */
@@ -121,18 +122,40 @@ function letIn(here: Here): void {
   }
 }
 
-/** Hand valves between the condenser and the coils that this step opens. */
+/**
+ * Hand valves on the way from the condenser to the coils that this step opens: behind a flash tank's own valve the liquid stands
+ * lower than the high side, and it is liquid all the same.
+ */
 const openedLiquidValves = (before: Plant, after: Plant): readonly number[] =>
   before === after
     ? []
     : before.graph.parts
         .filter(
           (part) =>
-            part.highSide &&
             before.parts[part.index]!.position === 'shut' &&
             after.parts[part.index]!.position === 'open' &&
             before.graph.parts.some(
               (each) => each.circuit === part.circuit && each.kind.kind === 'condenser' && each.index < part.index,
-            ),
+            ) &&
+            leadsToCoil(before.graph, part),
         )
         .map((part) => part.index);
+
+/** Whether the flow that leaves a part comes to a coil that takes up heat before it comes to a compressor. */
+function leadsToCoil(graph: Graph, from: Part): boolean {
+  const seen = new Set<number>();
+  const ahead = [from];
+  for (const part of ahead) {
+    for (const end of part.ends) {
+      if (graph.ends[end]!.side !== 'outlet') continue;
+      for (const other of graph.joints[graph.ends[end]!.joint]?.ends ?? []) {
+        const next = graph.parts[graph.ends[other]!.part]!;
+        if (graph.ends[other]!.side !== 'inlet' || seen.has(next.index)) continue;
+        seen.add(next.index);
+        if (next.kind.group === 'coil' && next.kind.kind !== 'condenser') return true;
+        if (!isCompressor(next)) ahead.push(next);
+      }
+    }
+  }
+  return false;
+}

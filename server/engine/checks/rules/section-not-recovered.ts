@@ -6,7 +6,9 @@ import { defineCheck } from '../define';
 import { openLines, shutAround } from '../held-open';
 import { edits, underLaw } from '../support';
 
-type Recovery = Extract<Event, { type: 'recovers' }>;
+/** Refrigerant that is drawn out, or let off where the law allows it. */
+type Recovery = Extract<Event, { type: 'recovers' | 'vents' }>;
+const empties = (event: Event): event is Recovery => event.type === 'recovers' || event.type === 'vents';
 
 /** A stretch between shut valves that recovery does not reach. */
 export const sectionNotRecovered = defineCheck({
@@ -17,7 +19,7 @@ export const sectionNotRecovered = defineCheck({
   reads: 'state',
   ground: 'law',
   meaning:
-    'A solenoid, expansion valve, regulator or check valve that is shut leaves a section with no port of its own full of refrigerant, and no later step recovers it.',
+    'A solenoid, expansion valve, regulator or check valve that is shut leaves a section with no port of its own full of refrigerant, and no later step recovers it, or lets it down where the law allows that.',
   why: 'Liquid shut in bursts the tube when it warms, or sprays out when somebody cuts a section that the gauges show empty.',
   source: '40 CFR 82.156 (handbook 2.1); trapped liquid: common practice (handbook 13.5)',
   wrong: {
@@ -32,18 +34,19 @@ export const sectionNotRecovered = defineCheck({
   plan(whole) {
     whole.entries.forEach((entry, at) => {
       for (const event of entry.events) {
-        if (event.type !== 'recovers') continue;
+        if (!empties(event)) continue;
         const left = [...event.missed, ...missedAtRest(entry, event)].filter(
           (space) =>
             !whole.entries
               .slice(at + 1)
-              .some((later) => later.events.some((each) => each.type === 'recovers' && covers(each.spaces, space))),
+              .some((later) => later.events.some((each) => empties(each) && covers(each.spaces, space))),
         );
+        const what = event.type === 'vents' ? 'What is let off here' : 'Recovery';
         for (const space of left) {
           const shut = shutAround(entry.before, space);
           whole.report(entry, {
             message: (say) =>
-              `Recovery does not reach ${say.parts(space.parts)}${shut.length > 0 ? `, shut off by ${say.parts(shut)}` : ''}: hold the valves open, or recover that section by a port of its own${underLaw(whole.plan, 'opening')}.`,
+              `${what} does not reach ${say.parts(space.parts)}${shut.length > 0 ? `, shut off by ${say.parts(shut)}` : ''}: hold the valves open, or ${event.type === 'vents' ? 'let that section down' : 'recover that section'} by a port of its own${event.type === 'vents' ? '' : underLaw(whole.plan, 'opening')}.`,
             slot: 'what',
             concerns: space.parts,
             related: shut.map((part) => ({ part, message: 'this is shut then' })),

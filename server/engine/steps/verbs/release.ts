@@ -3,6 +3,7 @@ import { quantity } from '../../plan/amounts';
 import { selection } from '../../plan/selection';
 import { clause, first } from '../../plan/vocabulary';
 import { heldIn, isUnderNitrogen } from '../acts';
+import { byHose } from '../ports';
 import { outdoors } from '../slots';
 import { verb } from '../verb';
 
@@ -31,16 +32,18 @@ export const release = verb({
     const under = pressed.filter((space) => heldIn(act, space).gas === 'nitrogen');
     const levels = under.map((space) => heldIn(act, space).high);
     // Refrigerant goes only out of parts that are named for it.
-    const vented = named.length > 0 ? pressed.filter((space) => heldIn(act, space).gas === 'refrigerant') : [];
-    if (vented.length > 0) {
+    const charged = named.length > 0 ? pressed.filter((space) => heldIn(act, space).gas === 'refrigerant') : [];
+    const whole = act.targets(values.what).some((target) => target.selector.noun === 'system');
+    const { reached: vented, missed } = byHose(now.graph, charged, whole);
+    if (charged.length > 0) {
       const held = vented.map((space) => heldIn(act, space));
-      act.emit({ type: 'vents', named, spaces: vented, held, outdoors: values.outdoors === true });
+      act.emit({ type: 'vents', named, spaces: vented, held, outdoors: values.outdoors === true, missed });
     }
     for (const space of [...under, ...vented]) {
       const held = heldIn(act, space);
       act.draft.fill(space.cells, { ...held, liquid: false, low: level, high: level, since: act.cause });
     }
-    if (under.length === 0 && vented.length > 0) return;
+    if (under.length === 0 && charged.length > 0) return;
     if (under.length === 0) {
       // Nitrogen that is not let down stays under pressure, whoever reads the step.
       const stays = spaces(now).some((space) => isUnderNitrogen(act, space));
