@@ -55,13 +55,14 @@ export const decayTestMissing = defineCheck({
               const idle = mend.view.walk.entries.find(
                 (entry) => entry.slot.step.word.word === 'decay-test' && has(entry, 'no-effect'),
               )?.slot.step;
-              // What it names may be cut off from the rest by then; the system is not.
+              // What it names may be cut off from the rest by then; the system is not. A unit's own charge is left alone.
+              const what = here.before.parts.some(({ ownCharge }) => ownCharge) ? 'each open part' : 'system';
               return bringBefore(
                 mend,
                 idle,
                 here.step,
-                `decay-test system for 15 min, rise at most ${inOwn(here.plan, '300 micron', '40 Pa')}`,
-                (text) => (idle ? text.replace(said(idle, 'what'), 'system') : text),
+                `decay-test ${what} for 15 min, rise at most ${inOwn(here.plan, '300 micron', '40 Pa')}`,
+                (text) => (idle ? text.replace(said(idle, 'what'), what) : text),
               );
             },
           },

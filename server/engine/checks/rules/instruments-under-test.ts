@@ -53,17 +53,17 @@ export const instrumentsUnderTest = defineCheck({
   },
   plan(whole) {
     if (!whole.entries.some((entry) => entry.after.bypassed.size > 0)) return;
-    const tests = testsOf(whole);
+    const all = testsOf(whole);
+    const tests = all.filter(({ isFirst }) => !isFirst);
     for (const out of timesOut(whole)) {
-      const inside = tests.filter(
-        ({ at, entry }) => at > out.from && at < out.to && visitOf(entry) === visitOf(out.by),
-      );
+      // The soaped first stage tells what else it was isolated for.
+      const spared = all.filter(({ at, entry }) => at > out.from && at < out.to && visitOf(entry) === visitOf(out.by));
+      const inside = spared.filter(({ isFirst }) => !isFirst);
       const felt = tests.filter(
         ({ at, entry, level, parts }) =>
           !entry.before.bypassed.has(out.name) &&
           visitOf(entry) === visitOf(at < out.from ? out.by : (out.back ?? out.by)) &&
-          inside.every((each) => level >= each.level * 0.99 || !overlap(each.parts, parts)) &&
-          (inside.length === 0 || inside.some((each) => overlap(each.parts, parts))) &&
+          (inside.length === 0 || isHighest(parts, level, spared)) &&
           !(out.name.includes('relief') && isSetHigher(whole, parts, level)),
       );
       const later = felt.find(({ at }) => at > out.to);
@@ -86,7 +86,7 @@ export const instrumentsUnderTest = defineCheck({
             ),
           ],
         });
-      } else if (earlier && isIdle) {
+      } else if (earlier && (isIdle || (inside.length > 0 && onlyForTests.test(out.name)))) {
         whole.report(out.by, {
           message: (say) =>
             `${out.name} ${are} put out of action here, after ${say.step(earlier.entry.cause)} has put ${gauge(whole.plan, earlier.level)} on ${it}: isolate ${it} before the test (${source}).`,
@@ -108,17 +108,20 @@ interface Test {
   readonly entry: Entry;
   readonly level: number;
   readonly parts: readonly number[];
+  /** No more than the first, soaped stage. */
+  readonly isFirst: boolean;
 }
 
-/** Pressure tests above the first, soaped stage, but those of a drier's housing alone, where no instrument hangs. */
+/** Pressure tests, but those of a drier's housing alone, where no instrument hangs. */
 const testsOf = (whole: Whole): readonly Test[] =>
   whole.entries.flatMap((entry, at) =>
     entry.events.flatMap((event): Test[] => {
       if (event.type !== 'pressurises' || event.purpose !== 'test') return [];
-      if (event.level - whole.plan.site.atmosphere <= (firstStage.quantity.high - standardAtmosphere) * 1.01) return [];
+      const stage = (firstStage.quantity.high - standardAtmosphere) * 1.01;
       const spaces = event.spaces.filter((space) => !onlyDriers(entry.before, space));
       if (spaces.length === 0) return [];
-      return [{ at, entry, level: event.level, parts: spaces.flatMap((space) => space.parts) }];
+      const isFirst = event.level - whole.plan.site.atmosphere <= stage;
+      return [{ at, entry, level: event.level, parts: spaces.flatMap((space) => space.parts), isFirst }];
     }),
   );
 
@@ -152,7 +155,13 @@ function timesOut({ entries }: Whole): readonly TimeOut[] {
   return found;
 }
 
-const overlap = (one: readonly number[], other: readonly number[]): boolean => one.some((part) => other.includes(part));
+/** Whether a test reaches what others reach, and is at some part of its own as high as the highest of them. */
+function isHighest(parts: readonly number[], level: number, others: readonly Test[]): boolean {
+  const most = new Map<number, number>();
+  for (const other of others)
+    for (const part of other.parts) most.set(part, Math.max(most.get(part) ?? 0, other.level));
+  return parts.some((part) => most.has(part)) && parts.some((part) => level >= (most.get(part) ?? 0) * 0.99);
+}
 
 /** Whether every relief valve that the test reaches is known to be set well above it. */
 function isSetHigher({ plan }: Whole, parts: readonly number[], level: number): boolean {

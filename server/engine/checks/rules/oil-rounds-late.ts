@@ -1,5 +1,6 @@
+import type { Entry } from '../../walk/walk';
 import { has } from '../course';
-import { defineCheck, type Here, type WayOut } from '../define';
+import { defineCheck, type WayOut } from '../define';
 import { repeatAround } from '../plant';
 
 /** Oil rounds after the old refrigerant is out. */
@@ -11,7 +12,8 @@ export const oilRoundsLate = defineCheck({
   reads: 'state',
   ground: 'memory',
   yieldsTo: ['refrigerant-not-stated', 'refrigerant-vented', 'open-under-pressure'],
-  meaning: 'A repeated oil change is made on a compressor that no longer holds refrigerant.',
+  meaning:
+    'A repeated oil change, or one more after the rounds of the same compressor, is made when it no longer holds refrigerant.',
   why: 'Only the old refrigerant carries the old oil back out of lines and coils; without it the rounds change the sump alone.',
   source: 'the oil rounds come before recovery: trade guides, from memory (handbook 4.3, 13.3)',
   wrong: {
@@ -28,25 +30,32 @@ export const oilRoundsLate = defineCheck({
     ],
   },
   right: { base: 'rack' },
-  step(here) {
-    if (here.entry.slot.round === null) return;
-    for (const event of here.events('changes-oil')) {
-      if (event.held.gas === 'refrigerant' && event.held.liquid) continue;
-      here.report({
-        message: (say) =>
-          `This oil round of ${say.part(event.part)} comes after its refrigerant is out: only that carries the old oil back; make the rounds before recovery.`,
-        slot: 'what',
-        root: event.part,
-        fixes: earlier(here),
-        related: event.held.since ? [{ cause: event.held.since, message: 'the refrigerant went here' }] : [],
-      });
-    }
+  plan(whole) {
+    // One change with the circuit empty is a fresh fill; where rounds have been made, it is one of them.
+    const rounds = new Set<number>();
+    for (const entry of whole.entries)
+      for (const event of entry.events) {
+        if (event.type !== 'changes-oil') continue;
+        if (event.held.gas === 'refrigerant' && event.held.liquid) {
+          if (entry.slot.round !== null) rounds.add(event.part);
+          continue;
+        }
+        if (entry.slot.round === null && !rounds.has(event.part)) continue;
+        whole.report(entry, {
+          message: (say) =>
+            `This oil round of ${say.part(event.part)} comes after its refrigerant is out: only that carries the old oil back; make the rounds before recovery.`,
+          slot: 'what',
+          root: event.part,
+          fixes: earlier(entry),
+          related: event.held.since ? [{ cause: event.held.since, message: 'the refrigerant went here' }] : [],
+        });
+      }
   },
 });
 
 /** The rounds go before the machine is shut down for the recovery. */
-function earlier(here: Here): readonly WayOut[] {
-  const repeat = repeatAround(here.entry);
+function earlier(entry: Entry): readonly WayOut[] {
+  const repeat = repeatAround(entry);
   // Rounds without running time would only be the next mistake.
   if (!repeat?.children.some((step) => step.word.word === 'run')) return [];
   return [
@@ -54,11 +63,11 @@ function earlier(here: Here): readonly WayOut[] {
       title: 'Make the rounds before the recovery',
       edits: (mend) => {
         const { entries } = mend.view.walk;
-        const recovery = entries.findIndex((entry) => has(entry, 'recovers'));
+        const recovery = entries.findIndex((each) => has(each, 'recovers'));
         if (recovery < 0) return [];
         const shutDown = entries
           .slice(0, recovery)
-          .find((entry) => entry.before.power === 'on' && entry.after.power !== 'on');
+          .find((each) => each.before.power === 'on' && each.after.power !== 'on');
         return mend.move(repeat, 'before', (shutDown ?? entries[recovery]!).slot.step);
       },
     },

@@ -7,8 +7,9 @@ import { has } from '../course';
 import { defineCheck, type Whole } from '../define';
 import { isOrAre } from '../is-are';
 import { listed } from '../listed';
-import { aboveZero, isCompressor } from '../plant';
+import { aboveZero, isCompressor, readyCompressors } from '../plant';
 import { chargeInAll } from '../plant-facts';
+import { roundTrip } from '../round-trip';
 import { edits } from '../support';
 
 /** Less than this share of the charge, weighed in later, is that of a section and not of the machine (common practice, no source). */
@@ -85,7 +86,7 @@ export const recoveryBeyondSection = defineCheck({
         const valves = boundary(entry.before, event.spaces, named);
         if (valves.length === 0 || !runsAfter(whole, at)) continue;
         // What a pump-down has put away was to stay there, also where the plan fills the machine anew.
-        const away = vented ? undefined : whole.entries.slice(0, at).find((each) => has(each, 'pumps-down'));
+        const away = vented ? undefined : whole.entries.slice(0, at).find(putsAway);
         if (!away && putBack(whole, at, vented)) continue;
         const names = valves.map((valve) => valveName(whole, valve));
         const several = valves.length > 1 || names[0]!.startsWith('valves');
@@ -113,6 +114,11 @@ export const recoveryBeyondSection = defineCheck({
     });
   },
 });
+
+/** A pump-down behind a shut valve: without one it puts nothing away, and that is another mistake. */
+const putsAway = (entry: Entry): boolean =>
+  has(entry, 'pumps-down') &&
+  readyCompressors(entry.before).every(({ index }) => !roundTrip(entry.before, index).comesBack);
 
 /** Parts of a reached space that the step does not name, with a charge in them. */
 const chargedBeyond = (plant: Plant, space: Space, named: ReadonlySet<number>): readonly number[] =>

@@ -32,7 +32,6 @@ export const startedAgainstShutValve = defineCheck({
       const start = entry.events.find((event) => event.type === 'starts');
       if (!start && (entry.before.running || !entry.after.running)) return;
       const gathers = pumpsDown(whole, at);
-      if (!gathers && branchShut(whole, at)) return;
       const plant = entry.after;
       for (const { index } of readyCompressors(plant)) {
         if (start && start.parts.length > 0 && !start.parts.includes(index)) continue;
@@ -70,12 +69,13 @@ export const startedAgainstShutValve = defineCheck({
         });
         return;
       }
+      if (!gathers) branchShut(whole, at);
     });
   },
 });
 
 /** What the plan shut off by hand, and opens only when the machine runs. */
-function branchShut(whole: Whole, at: number): boolean {
+function branchShut(whole: Whole, at: number): void {
   const { entries } = whole;
   const entry = entries[at]!;
   const isShut = (plant: Plant, part: number): boolean => plant.parts[part]!.position === 'shut';
@@ -83,10 +83,10 @@ function branchShut(whole: Whole, at: number): boolean {
     kind.shuts === 'hand' && isShut(entry.after, index) && !isShut(whole.view.walk.start, index) ? [index] : [],
   );
   // What runs on through the work draws a branch empty before it is shut off.
-  if (shut.length === 0 || entry.before.running) return false;
+  if (shut.length === 0 || entry.before.running) return;
   // A machine that is stopped again before the valves open has run for something else.
   for (const later of entries.slice(at + 1)) {
-    if (!later.before.running) return false;
+    if (!later.before.running) return;
     const opened = shut.filter((part) => !isShut(later.after, part));
     if (opened.length === 0) continue;
     const by = shutBy(whole, entry, opened[0]!);
@@ -102,9 +102,8 @@ function branchShut(whole: Whole, at: number): boolean {
         ...(by ? [{ cause: by.cause, message: 'shut here' }] : []),
       ],
     });
-    return true;
+    return;
   }
-  return false;
 }
 
 /**

@@ -37,6 +37,7 @@ export const open = verb({
         act.draft.set({ bypassed });
       }
       if (noun === 'valves') {
+        off.push(...target.parts.filter((index) => act.draft.part(index).mounted === 'none'));
         for (const end of ownValveEnds(act, target.parts)) {
           if (act.draft.end(end).valve === 'shut') done++;
           act.draft.setEnd(end, { valve: 'open' });
