@@ -15,6 +15,8 @@ export interface Drying {
   readonly closed: Entry;
   readonly torch: boolean;
   readonly verdict: 'dry' | 'missing' | 'weak' | 'short';
+  /** A purge of the rounds that blew harder than the last one: their figures were exchanged. */
+  readonly harder?: Flow;
 }
 
 const known = new WeakMap<PlanView, readonly Drying[]>();
@@ -95,12 +97,34 @@ function judge(
     null,
   );
   const base = { line, flushed, purge: best, closed, torch };
+  const harder = best && exchanged(view, line, best, purges);
+  if (harder) return { ...base, harder, verdict: 'weak' };
   if (closed.before.parts[line]!.wet === null || last.some(({ entry, flow }) => enough(view, line, entry, flow)))
     return { ...base, verdict: 'dry' };
   if (!best) return { ...base, verdict: 'missing' };
   const gauge = (best.flow.level ?? 0) - view.plan.site.atmosphere;
   const per = best.entry.slot.step.values['per'] !== undefined;
   return { ...base, verdict: !per && gauge < finalPurgePressure * 0.98 ? 'weak' : 'short' };
+}
+
+/** So long a purge dries by time, at whatever pressure, s (handbook 5.2: 30 minutes). */
+const longPurge = 600;
+
+/** A purge before the last one that blows harder, where the last one stays under the common pressure; null where none does. */
+function exchanged(
+  view: PlanView,
+  line: number,
+  { entry, flow }: { readonly entry: Entry; readonly flow: Flow },
+  purges: readonly { readonly entry: Entry; readonly flow: Flow }[],
+): Flow | null {
+  const { atmosphere } = view.plan.site;
+  const { rated } = view.plan.graph.parts[line]!.properties;
+  const gauge = (each: Flow): number => (each.level ?? 0) - atmosphere;
+  if (entry.slot.step.values['per'] !== undefined || gauge(flow) >= finalPurgePressure * 0.98) return null;
+  if (flow.level === null || (flow.time?.high ?? 0) >= longPurge) return null;
+  if (rated !== undefined && rated - atmosphere < finalPurgePressure * 1.2) return null;
+  const last = purges.findIndex((each) => each.entry === entry);
+  return purges.slice(0, last).find((each) => gauge(each.flow) >= gauge(flow) * 1.3)?.flow ?? null;
 }
 
 /** Purges that the walk alone does not count: a line rated for less, or one whose size nobody stated. */
