@@ -126,3 +126,13 @@ describe('purges and tests whose figures slipped', () => {
     expect(told(plan, [from, to])).toEqual([expect.stringMatching(/^test-below-design: What was closed on gaskets/)]);
   });
 });
+
+describe('a charge that is trimmed out of next to nothing', () => {
+  it.each([
+    ['rubbed-liquid-line-pumped-down.jobplan', 'refrigerant R-404A 5 lb', 'refrigerant R-404A 5 oz'],
+    ['walk-in-expansion-valve.jobplan', 'refrigerant R-449A 4 lb', 'refrigerant R-449A 4 oz'],
+    ['walk-in-expansion-valve.jobplan', 'refrigerant R-449A 4 lb', 'refrigerant R-449A 1.333 lb'],
+  ])('%s: %s => %s', (plan, from, to) => {
+    expect(told(plan, [from, to])).toEqual([expect.stringMatching(/^stock-falls-short: .* is trimmed here/)]);
+  });
+});

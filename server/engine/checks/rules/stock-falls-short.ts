@@ -1,7 +1,7 @@
 import { stated, wordSpan } from '../../plan/gather';
 import type { BringItem, Plan } from '../../plan/plan';
 import { exactly, type Quantity } from '../../quantity';
-import { standardAtmosphere } from '../../reference/table-units';
+import { pound, standardAtmosphere } from '../../reference/table-units';
 import type { Shortfall } from '../../takeoff/shortfalls';
 import type { Entry } from '../../walk/walk';
 import { defineCheck, type WayOut, type Whole } from '../define';
@@ -22,7 +22,7 @@ export const stockFallsShort = defineCheck({
   // More of it would make the slip of the figure final.
   yieldsTo: ['oil-amount-unlikely', 'charge-does-not-fit', 'charged-twice', 'first-charge-unusual'],
   meaning:
-    'The plan states what it brings, and at the most rounds that it allows a material runs out at this step. A nitrogen cylinder gives nothing below the pressure that a step asks of it.',
+    'The plan states what it brings, and at the most rounds that it allows a material runs out at this step. A nitrogen cylinder gives nothing below the pressure that a step asks of it. Or a charge is trimmed out of less refrigerant than an eighth of it, and than 2 lb.',
   why: 'The crew stops with the circuit open, or makes do with one round less.',
   source: 'the take-off of the plan',
   wrong: {
@@ -77,8 +77,45 @@ export const stockFallsShort = defineCheck({
       });
     }
     swabs(whole);
+    trims(whole);
   },
 });
+
+/** Who trims a charge by the glass, the level or the subcooling brings an eighth of it, or two pounds (common practice, no source). */
+const trimShare = 1 / 8;
+const trimMost = 2 * pound;
+
+/** A charge that is trimmed out of next to nothing: how much goes in, nobody weighs before. */
+function trims({ plan, entries, report }: Whole): void {
+  const { charge, refrigerant } = plan.system;
+  if (!charge) return;
+  const asked = Math.min(charge.quantity.low * trimShare, trimMost);
+  const entry = entries.find(
+    ({ slot, events }) =>
+      slot.step.values['per'] === undefined &&
+      events.some(
+        (event) => event.type === 'charges' && event.purpose === 'adjust' && event.refrigerant === refrigerant.after,
+      ),
+  );
+  const items = brought(plan, 'refrigerant').filter(({ name }) => name === refrigerant.after);
+  const [item] = items;
+  if (!entry || !item) return;
+  const masses = items.map(({ bound }) => stated(bound, 'mass', plan.site.atmosphere));
+  const has = masses.reduce((sum, mass) => sum + (mass?.quantity.high ?? Number.NaN), 0);
+  if (!(has < asked * 0.999)) return;
+  const [first] = masses;
+  const text = written(plan, exactly('mass', asked));
+  report(entry, {
+    message: `The charge of ${shown(plan, charge.quantity)} is trimmed here out of ${shown(plan, exactly('mass', has))}: less than an eighth of it, or ${shown(plan, exactly('mass', trimMost))}, does not last (common practice, no source); read figure and unit again, or bring more.`,
+    root: refrigerant.after ?? item.name,
+    concerns: [],
+    related: [{ bound: item.bound, span: first?.span ?? wordSpan(item.bound), message: 'what is brought' }],
+    fixes:
+      first && items.length === 1
+        ? [{ title: `Bring ${text}`, edits: (mend) => [mend.change(item.bound, first.span, text)] }]
+        : [],
+  });
+}
 
 /** A wrong refrigerant or oil that a step names is told as that; of course none of it is brought. */
 function isMeant(plan: Plan, { slot }: Entry, kind: Shortfall['kind'], what: string): boolean {
