@@ -20,6 +20,7 @@ export const chargedAfterStart = defineCheck({
     'compressor-without-refrigerant',
     'charge-into-gas',
     'joint-left-open',
+    'carbon-dioxide-freezes',
   ],
   meaning:
     'The step weighs in what the plate and the lines ask for while the system runs already. A stated portion added while it runs is fine, as long as the charge was not trimmed and the label not written before, and the machine is looked at again after it.',

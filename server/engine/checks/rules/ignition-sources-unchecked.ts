@@ -15,6 +15,7 @@ export const ignitionSourcesUnchecked = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
+  yieldsTo: ['valves-opened-early'],
   meaning:
     'A refrigerant that burns is charged or let off, or a new unit lets its own charge in, before a step checks the ignition sources around; or the check goes less than 10 ft (3 m) round, and no sheet is cited for that.',
   why: 'A leaking hose or flare beside a flame, a contactor or a hot wire is enough.',
