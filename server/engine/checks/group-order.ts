@@ -58,6 +58,7 @@ import { partStatedTwice } from './rules/part-stated-twice';
 import { piercingValveLeftOn } from './rules/piercing-valve-left-on';
 import { powerNotRestored } from './rules/power-not-restored';
 import { pressureAboveRating } from './rules/pressure-above-rating';
+import { processTubeUnsealed } from './rules/process-tube-unsealed';
 import { pumpDownInVain } from './rules/pump-down-in-vain';
 import { pumpOntoPressure } from './rules/pump-onto-pressure';
 import { readTooSoon } from './rules/read-too-soon';
@@ -87,6 +88,7 @@ import { valveNotAdjusted } from './rules/valve-not-adjusted';
 import { valveWithoutPower } from './rules/valve-without-power';
 import { valvesOpenedEarly } from './rules/valves-opened-early';
 import { visitsOutOfOrder } from './rules/visits-out-of-order';
+import { waterSideFull } from './rules/water-side-full';
 import { wayBackUnsafe } from './rules/way-back-unsafe';
 import { workWithoutLockOut } from './rules/work-without-lock-out';
 import { writtenDownEarly } from './rules/written-down-early';
@@ -136,6 +138,8 @@ export const orderChecks: readonly Check[] = [
   partNotAsStated,
   partStatedTwice,
   piercingValveLeftOn,
+  processTubeUnsealed,
+  waterSideFull,
   circuitIncomplete,
   circuitOutOfOrder,
   refrigerantNotStated,

@@ -1,5 +1,8 @@
+import { isCylinder } from '../../plan/cylinders';
+import type { Name } from '../../plan/term';
 import { defineCheck } from '../define';
 import { edits, underLaw } from '../support';
+import { writeAt } from '../ways-out';
 
 /** Solvent that nothing catches at the outlet. */
 export const flushNoContainer = defineCheck({
@@ -10,7 +13,7 @@ export const flushNoContainer = defineCheck({
   reads: 'state',
   ground: 'law',
   meaning:
-    'A flush, or a purge while the line still holds solvent, names no container at the outlet: each purge needs one until the line is dry.',
+    'A flush, or a purge while the line still holds solvent, names no container at the outlet: each purge needs one until the line is dry. Or it blows solvent or nitrogen into a recovery cylinder.',
   why: 'Solvent with oil runs over floor, roof and people; spent solvent is waste that has to be caught and kept apart from used oil.',
   source:
     '40 CFR 279.10, 261.31 on spent solvent and used oil (handbook 5.3); container at the outlet: common practice',
@@ -20,6 +23,15 @@ export const flushNoContainer = defineCheck({
   },
   right: { base: 'split' },
   step(here) {
+    const into = here.step.values['into'] as Name | undefined;
+    if (into && isCylinder(here.plan, into.text) && here.events('flows').length > 0) {
+      here.report({
+        message: `${into.text} is a recovery cylinder: solvent and nitrogen spoil the refrigerant in it and drive its pressure up until its relief lifts; blow into an open container.`,
+        slot: 'into',
+        fixes: writeAt(here.step, into, 'container'),
+      });
+      return;
+    }
     const loose = here
       .events('flows')
       .filter((flow) => !flow.container && (flow.medium === 'solvent' || here.before.parts[flow.line]!.wet));

@@ -4,7 +4,7 @@ import { wordSpan } from '../../plan/gather';
 import type { Plan } from '../../plan/plan';
 import type { Name } from '../../plan/term';
 import { oilFit } from '../../reference/refrigerant-facts';
-import { defineCheck, type WayOut, type Whole } from '../define';
+import { defineCheck, type Here, type WayOut, type Whole } from '../define';
 import { isCompressor } from '../plant';
 import { newFacts, oilFamily, systemSpot } from '../plant-facts';
 import { writeAt } from '../ways-out';
@@ -18,7 +18,7 @@ export const oilDoesNotSuit = defineCheck({
   reads: 'figure',
   ground: 'published',
   meaning:
-    'The oil that the machine will run with, or that a step fills in, does not dissolve in the new refrigerant; or a compressor is stated with an oil of another family than the system runs on, which is a warning.',
+    'The oil that the machine will run with, or that a step fills in, does not dissolve in the new refrigerant; or a step fills in an oil of another family than the system is to run on, or a compressor is stated with an oil of another family than the system runs on, which is a warning.',
   why: 'It leaves the compressor, stays in the coil, and the bearings run dry.',
   source: 'oil and refrigerant pairs of the reference table (handbook 4.1)',
   wrong: { base: 'split', instead: [['oil mineral -> POE', 'oil mineral # <- here']] },
@@ -29,7 +29,10 @@ export const oilDoesNotSuit = defineCheck({
     if (name?.refers !== 'oil') return;
     const why = oilMisfit(here.plan, name.text);
     const { after } = here.plan.system.oil;
-    if (!why) return;
+    if (!why) {
+      otherFamily(here, name);
+      return;
+    }
     here.report({
       message: `${why}: fill in one that does.`,
       slot: 'to' in here.step.values ? 'to' : 'with',
@@ -69,6 +72,20 @@ export const oilDoesNotSuit = defineCheck({
     }
   },
 });
+
+/** An oil of another family than the one that the machine is to run on goes in: they do not mix, or give sludge. */
+function otherFamily(here: Here, name: Name): void {
+  const { after } = here.plan.system.oil;
+  const own = oilFamily(here.plan, after);
+  const filled = oilFamily(here.plan, name.text);
+  if (after === null || !own || !filled || own === filled || here.plan.graph.circuits.length > 1) return;
+  here.report({
+    severity: 'warning',
+    message: `${name.text} goes in here, and the system is to run on ${after}: fill in that, or state the other in the head.`,
+    slot: 'to' in here.step.values ? 'to' : 'with',
+    fixes: writeAt(here.step, name, after),
+  });
+}
 
 /** Whether a part is stated with an oil of another family than the system has, or had where it stays; one that is changed may be. */
 function isOther({ plan, entries }: Whole, part: Part, kind: string): boolean {

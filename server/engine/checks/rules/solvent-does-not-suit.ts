@@ -93,7 +93,12 @@ function anotherSolvent(whole: Whole, entry: Entry): readonly WayOut[] {
 export function solventsUsed(whole: Whole): readonly { readonly solvent: Declaration; readonly entry: Entry }[] {
   const found = new Map<Declaration, Entry>();
   for (const entry of whole.entries) {
-    if (!entry.events.some((event) => event.type === 'flows' && event.medium === 'solvent')) continue;
+    // On the bench, too, the solvent has to take the oil away, and traces of it meet the charge.
+    const isUsed = entry.events.some(
+      (event) =>
+        (event.type === 'flows' && event.medium === 'solvent') || (event.type === 'cleans' && event.parts.length > 0),
+    );
+    if (!isUsed) continue;
     const name = entry.slot.step.values['with'] as Name | undefined;
     const solvent = name ? whole.plan.scope.find('solvent', name.text) : whole.plan.parameters.solvent;
     if (solvent && !found.has(solvent)) found.set(solvent, entry);
