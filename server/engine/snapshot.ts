@@ -4,11 +4,12 @@ import { check, checkSteps, checkWords } from './checks/check';
 import { checkRecord } from './checks/check-record';
 import { materialNames } from './checks/material-names';
 import { syntaxFindings, wordFindings } from './faults';
-import type { Finding } from './finding';
+import type { Finding, Place } from './finding';
 import { assemble } from './plan/assemble';
 import { type Binder, type Bound, child } from './plan/bind';
 import type { Plan } from './plan/plan';
 import { type Declaration, declarationsOf, Scope } from './plan/scope';
+import type { Departure } from './plan/step';
 import type { Name } from './plan/term';
 import { type TakeOff, takeOff } from './takeoff/take-off';
 import { type Use, useFinding, usesOf } from './uses';
@@ -222,7 +223,10 @@ const ofWords = (view: PlanView): readonly Finding[] => view.wordFindings;
 const ofSteps = (view: PlanView): readonly Finding[] => view.stepFindings;
 const ofView = (view: PlanView): readonly Finding[] => view.findings;
 
-/** A finding of a plan in a file that it uses is shown where the plan brings that file in. */
+/**
+ * A finding of a plan in a file that it uses is shown where the plan brings that file in: at the `change` that the step is as it
+ * is by, else where the plan follows the standard, with the steps that the plan leaves out of it beside it.
+ */
 function brought(
   finding: Finding,
   views: readonly PlanView[],
@@ -233,13 +237,32 @@ function brought(
   const follows = bound?.block.find((each) => each.word?.word === 'follows') ?? bound;
   const token = follows?.item.word;
   if (!view || !follows || !token) return finding;
+  const own = view.plan.departures.filter(({ file }) => file === view.plan.file);
+  const change = own.find(({ kind, of }) => kind === 'change' && of?.bound.item === finding.at.item);
   const span = follows.spans['standard'] ?? { from: token.at, to: token.at + token.text.length };
+  const skipped = own
+    .filter(({ kind, of }) => kind === 'skip' && of !== null)
+    .map((each) => ({ at: spotOf(each), message: 'the plan leaves out this step of the standard' }));
   return {
     ...finding,
-    at: { file: view.plan.file, item: follows.item, ...span },
-    related: [{ at: finding.at, message: 'the line of the standard' }, ...finding.related],
+    at: change ? spotOf(change) : { file: view.plan.file, item: follows.item, ...span },
+    related: [
+      { at: finding.at, message: 'the line of the standard' },
+      ...(change ? [] : skipped.slice(0, mostSkipped)),
+      ...finding.related,
+    ],
   };
 }
+
+/** Steps left out that are shown beside a finding: a plan that leaves out more follows the standard in name alone. */
+const mostSkipped = 4;
+
+/** Where a departure names its step. */
+const spotOf = ({ bound, file }: Departure): Place => {
+  const word = bound.item.word!;
+  const { from, to } = bound.spans['label'] ?? { from: word.at, to: word.at + word.text.length };
+  return { file, item: bound.item, from, to };
+};
 
 /** Declarations of one kind and name that a file makes twice. */
 function twice(bound: BoundFile): readonly Finding[] {
