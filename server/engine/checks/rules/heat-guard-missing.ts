@@ -1,7 +1,9 @@
 import type { Entry } from '../../walk/walk';
 import { marksLeft, visitOf } from '../course';
 import { defineCheck, type WayOut, type Whole } from '../define';
+import { listed } from '../listed';
 import { edits } from '../support';
+import { insertAfter } from '../ways-out';
 
 /** A torch at a valve that heat spoils, with nothing round it. */
 export const heatGuardMissing = defineCheck({
@@ -13,7 +15,7 @@ export const heatGuardMissing = defineCheck({
   ground: 'practice',
   yieldsTo: ['torch-hazard', 'open-under-pressure', 'brazing-without-nitrogen'],
   meaning:
-    'A reversing valve is brazed in and no step has wrapped it; or the plan wraps a part, no torch comes to it while the guard is on, and one comes before or after. Other parts that the plan never wraps are left to the crew.',
+    'A reversing valve is brazed in and no step has wrapped it; or the plan wraps a part, no torch comes to it while the guard is on, and one comes before or after; or the guard is never taken off again. Other parts that the plan never wraps are left to the crew.',
   why: 'The slide of a reversing valve is plastic and warps before the braze flows, an expansion valve loses the charge of its head, and the valve leaks through for good.',
   source: 'common practice: wet rags, and nothing overheated on the way of the torch (handbook 11, braze)',
   wrong: {
@@ -54,8 +56,31 @@ export const heatGuardMissing = defineCheck({
         fixes: [wrapIt(entry, name)],
       });
     }
+    for (const entry of new Set(guards.map((guard) => guard.entry)))
+      leftOn(
+        whole,
+        entry,
+        guards.flatMap((guard) => (guard.entry === entry ? [guard.name] : [])),
+      );
   },
 });
+
+/** Wet cloth that stays round a part: it rusts the steel under the insulation, and under a running fan it goes into it. */
+function leftOn(whole: Whole, entry: Entry, names: readonly string[]): void {
+  const later = whole.entries.slice(whole.entries.indexOf(entry) + 1);
+  const left = names.filter((name) => !later.some((each) => marksLeft(each).includes(`unwrap ${name}`)));
+  if (left.length === 0) return;
+  const torch = [...later]
+    .reverse()
+    .find(({ events }) => events.some((event) => event.type === 'joins' && event.torch));
+  const way = `unwrap ${left.join(', ')}`;
+  whole.report(entry, {
+    message: `The heat guard round ${listed(left)} is never taken off: unwrap it when the last joint there is cold.`,
+    slot: 'what',
+    root: entry.slot.step,
+    fixes: [insertAfter(`Afterwards: ${way}`, (torch ?? entry).slot.step, way)],
+  });
+}
 
 /** Something round a part, from the step that puts it on. */
 interface Guard {
