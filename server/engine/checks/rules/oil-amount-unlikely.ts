@@ -9,9 +9,12 @@ import { leaves } from '../course';
 import { defineCheck, type Here } from '../define';
 import { touched } from '../plant';
 import { amount, edits } from '../support';
+import { writeAt } from '../ways-out';
 
 /** A drain leaves this share behind where the step states none: 20 to 50 % (handbook 4.2). */
 const leftBehind = 0.5;
+/** Less than this stays behind only where the compressor is taken off and tipped out (common practice, no source). */
+const leastLeft = 0.08;
 /** No filling is more than this times the oil that the machine holds, nor less than this share of what a drain took out. */
 const fillMost = 1.5;
 const fillLeast = 0.7;
@@ -52,7 +55,7 @@ export const oilAmountUnlikely = defineCheck({
   reads: 'state',
   ground: 'practice',
   meaning:
-    'The circuit states how much oil a compressor holds, and a step puts in more than one and a half times of that, or less than seven tenths of what a drain took out, or tops a full compressor up by more than half; or a compressor is stated to hold more oil than any machine of that charge and capacity. Silent where the step cites a sheet with `per`.',
+    'The circuit states how much oil a compressor holds, and a step puts in more than one and a half times of that, or less than seven tenths of what a drain took out, or tops a full compressor up by more than half; or a drain is said to leave next to nothing behind; or a compressor is stated to hold more oil than any machine of that charge and capacity. Silent where the step cites a sheet with `per`.',
   why: 'Too much oil slugs and lies in the evaporator; a compressor with half of its oil seizes. Either is mostly a slip of the figure or of its unit.',
   source: 'a drain takes out 50 to 80 % (handbook 4.2); limits of the filling: common practice, no source',
   wrong: { base: 'rack', instead: [['to POE 140 fl-oz, leaving 30 %', 'to POE 14 fl-oz, leaving 30 % # <- here']] },
@@ -73,6 +76,7 @@ export const oilAmountUnlikely = defineCheck({
   },
   step(here) {
     if (here.per) return;
+    drained(here);
     for (const filling of fillings(here)) {
       const { part, volume, least, most, slot, oil } = filling;
       if (volume <= most * 1.001 && volume >= least * 0.999) continue;
@@ -97,6 +101,21 @@ export const oilAmountUnlikely = defineCheck({
     }
   },
 });
+
+/** A drain that is said to take out more than any does: the rounds are counted with it, and the old oil stays over its share. */
+function drained(here: Here): void {
+  const stated = here.step.values['leaving'] as Amount | undefined;
+  if (!stated?.literal || here.events('changes-oil').length === 0) return;
+  const share = toQuantity(stated.literal, 'share', standardAtmosphere);
+  if (isProblem(share) || share.high >= leastLeft) return;
+  here.report({
+    message: `A drain leaves 20 to 50 % of the oil behind (handbook 4.2), and ${share.high === 0 ? 'nothing' : `${Math.round(share.high * 1000) / 10} %`} is counted with here: measure what comes out, read the figure again, or cite the sheet.`,
+    slot: 'leaving',
+    root: 'leaving',
+    concerns: here.events('changes-oil').map(({ part }) => part),
+    fixes: writeAt(here.step, stated, '30 %'),
+  });
+}
 
 /** What a step puts into compressors whose oil is stated, and between which limits. */
 function fillings(here: Here): readonly Filling[] {
