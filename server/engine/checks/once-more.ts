@@ -7,9 +7,14 @@ import { endName, heldBy, refrigerantShows, spaceAt, touched, underPressure } fr
 import { chargeInAll } from './plant-facts';
 import { gauge } from './support';
 
-/** What only a second time can bring, told from how the same step went the first time. The gravest is told. */
-export function brokenAgain(plan: Plan, first: Entry, again: Entry): Report | null {
-  return remadeUnderPressure(plan, again) ?? chargedAgain(plan, first, again) ?? notUnderVacuum(first, again);
+/**
+ * What only a second time can bring, told from how the same step went the first time; `done` where the crew has done it
+ * before on this way, and does not merely come to it later. The gravest is told.
+ */
+export function brokenAgain(plan: Plan, first: Entry, again: Entry, done: boolean): Report | null {
+  return (
+    remadeUnderPressure(plan, again) ?? (done ? chargedAgain(plan, first, again) : null) ?? notUnderVacuum(first, again)
+  );
 }
 
 /** A joint that is made already is taken in hand again while pressure stands behind it. */

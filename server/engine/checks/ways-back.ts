@@ -42,7 +42,7 @@ export function brokenWays<Way extends Route>(
   const sound: { readonly way: Way; readonly again: readonly Entry[] }[] = [];
   for (const way of ways) {
     const known = rehearsed(view.plan, entries, way, ways);
-    known.step ??= brokenStep(view.plan, known.path, entries, looked.steps);
+    known.step ??= brokenStep(view.plan, known.path, way, entries, looked.steps);
     const { path } = known;
     const broken = known.step.found ?? (path.entries && brokenWhole(view, path.entries, looked.wholes, path.fresh));
     if (broken) found.push({ way, ...broken });
@@ -92,16 +92,20 @@ function sameBetween(old: Known, entries: readonly Entry[], { from, to }: Route)
 function brokenStep(
   plan: Plan,
   path: Known['path'],
+  { from }: Route,
   entries: readonly Entry[],
   checks: readonly Check[],
 ): { readonly found: Shown | null } {
+  const later = new Set<number>();
   for (const [entry, place] of path.fresh) {
+    const done = place <= from || later.has(place);
+    later.add(place);
     const first = entries[place]!;
     for (const check of checks) {
       const report = foundBy(check, plan, entry);
       if (report && !foundBy(check, plan, first)) return { found: { entry, report } };
     }
-    const report = brokenAgain(plan, first, entry);
+    const report = brokenAgain(plan, first, entry, done);
     if (report) return { found: { entry, report } };
   }
   return { found: null };
