@@ -48,7 +48,7 @@ it.each([
     'nitrogen that is no test',
     before(
       'decay-test each',
-      'break-vacuum system with nitrogen to 150 psig',
+      'break-vacuum each open part with nitrogen to 150 psig',
       'visit',
       'release nitrogen outdoors',
       'evacuate each open part to 500 micron',

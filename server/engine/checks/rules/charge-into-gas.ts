@@ -74,22 +74,24 @@ export const chargeIntoGas = defineCheck({
             root: held.since,
             concerns: space.parts,
             related: [{ cause: held.since, message: `the ${held.gas} came in here` }],
-            fixes: apart
-              ? []
-              : [
-                  {
-                    title: 'Evacuate and decay-test before this step',
-                    edits: (mend) =>
-                      edits(
-                        mend.insertBefore(
-                          entry.slot.step,
-                          ...(held.high > whole.plan.site.atmosphere * 1.3 ? ['release nitrogen outdoors'] : []),
-                          `evacuate each open part to ${inOwn(whole.plan, '500 micron', '65 Pa absolute')}`,
-                          'decay-test each open part for 30 min, rise at most 200 micron',
+            // Air that a step let in under pressure is that step's fault.
+            fixes:
+              apart || (held.gas === 'air' && held.high > whole.plan.site.atmosphere * 1.3)
+                ? []
+                : [
+                    {
+                      title: 'Evacuate and decay-test before this step',
+                      edits: (mend) =>
+                        edits(
+                          mend.insertBefore(
+                            entry.slot.step,
+                            ...(held.high > whole.plan.site.atmosphere * 1.3 ? ['release nitrogen outdoors'] : []),
+                            `evacuate each open part to ${inOwn(whole.plan, '500 micron', '65 Pa absolute')}`,
+                            `decay-test each open part for 30 min, rise at most ${inOwn(whole.plan, '200 micron', '25 Pa')}`,
+                          ),
                         ),
-                      ),
-                  },
-                ],
+                    },
+                  ],
           });
         }
       }

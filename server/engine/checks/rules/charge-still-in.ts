@@ -1,7 +1,9 @@
 import { spacesOf } from '../../circuit/spaces';
-import { defineCheck } from '../define';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type Mend, type WayOut } from '../define';
 import { heldBy, refrigerantShows } from '../plant';
 import { edits, gauge, inOwn, underLaw } from '../support';
+import { said } from '../ways-out';
 
 /** Nitrogen or a vacuum pump put on a circuit whose refrigerant was never recovered. */
 export const chargeStillIn = defineCheck({
@@ -58,20 +60,46 @@ export const chargeStillIn = defineCheck({
             held.since !== null
               ? []
               : [
+                  onSection(here.entry),
                   {
                     title: 'Recover and prove zero before this step',
+                    // The charge that a section's recovery, or a pump-down, has left in is meant to stay.
                     edits: (mend) =>
-                      edits(
-                        mend.insertBefore(
-                          here.step,
-                          `recover system to ${inOwn(here.plan, '0 inHg', '0 kPa vacuum')}`,
-                          'prove-zero system',
-                        ),
-                      ),
+                      here.before.marks.has('pump-down') || recoveredBefore(mend, here.entry)
+                        ? []
+                        : edits(
+                            mend.insertBefore(
+                              here.step,
+                              `recover system to ${inOwn(here.plan, '0 inHg', '0 kPa vacuum')}`,
+                              'prove-zero system',
+                            ),
+                          ),
                   },
                 ],
         });
       }
     }
+  },
+});
+
+/** The step by which something was recovered before another one. */
+const recoveredBefore = (mend: Mend, entry: Entry): Entry | undefined => {
+  const { entries } = mend.view.walk;
+  return entries
+    .slice(
+      0,
+      entries.findIndex(({ cause }) => cause === entry.cause),
+    )
+    .reverse()
+    .find(({ events }) => events.some((event) => event.type === 'recovers' && event.spaces.length > 0));
+};
+
+/** Where a section was recovered, the pump or the nitrogen is meant for it alone. */
+const onSection = (entry: Entry): WayOut => ({
+  title: 'Put it on what was recovered',
+  edits: (mend) => {
+    const by = recoveredBefore(mend, entry);
+    const what = by ? said(by.slot.step, 'what') : '';
+    return what === '' || what === 'system' ? [] : edits(mend.replace(entry.slot.step, 'what', what));
   },
 });

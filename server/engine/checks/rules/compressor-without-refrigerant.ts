@@ -1,8 +1,8 @@
 import type { Plant } from '../../circuit/state';
-import { visitOf } from '../course';
-import { defineCheck, type Here } from '../define';
+import type { Entry } from '../../walk/walk';
+import { has, visitOf } from '../course';
+import { defineCheck, type Here, type WayOut } from '../define';
 import { aboveZero, heldBy, isCharged, readyCompressors, spaceAt } from '../plant';
-import { moveDown } from '../ways-out';
 
 /** Compressor power, or a start, while the compressor stands in vacuum, gas or air. */
 export const compressorWithoutRefrigerant = defineCheck({
@@ -64,17 +64,26 @@ function report(here: Here, part: number, open: boolean): void {
     // Each visit that gives it power anew shows the same compressor.
     root: part,
     concerns: here.before.graph.parts.map((each) => each.index),
-    fixes: [
-      moveDown(
-        'Give it power when refrigerant is in',
-        here.entry,
-        'after',
-        (later) => visitOf(later) === visitOf(here.entry) && isReady(later.after),
-      ),
-    ],
+    fixes: [whenFilled(here.entry)],
     related: held?.since ? [{ cause: held.since, message: 'it stands so since here' }] : [],
   });
 }
+
+/** Power comes behind the step that lets refrigerant in; where the machine is started before that, the charge goes before the power. */
+const whenFilled = (entry: Entry): WayOut => ({
+  title: 'Give it power when refrigerant is in',
+  edits: (mend) => {
+    const { entries } = mend.view.walk;
+    const later = entries.slice(entries.findIndex(({ cause }) => cause === entry.cause) + 1);
+    const at = later.findIndex((each) => visitOf(each) === visitOf(entry) && isReady(each.after));
+    const filled = later[at];
+    if (!filled) return [];
+    const starts = later.slice(0, at).some((each) => has(each, 'starts'));
+    return starts
+      ? mend.move(filled.slot.step, 'before', entry.slot.step)
+      : mend.move(entry.slot.step, 'after', filled.slot.step);
+  },
+});
 
 /** Whether every compressor that would turn stands in a closed circuit with refrigerant. */
 const isReady = (plant: Plant): boolean =>

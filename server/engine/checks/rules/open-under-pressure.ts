@@ -35,10 +35,13 @@ export const openUnderPressure = defineCheck({
       if (!charged && !underPressure(here.before, held)) continue;
       // No law forbids to let carbon dioxide off; people are hurt by it all the same.
       const free = charged && held.refrigerant === freelyVented;
+      // What a pump-down has put away is to stay there: only what it left is taken out.
+      const pumpedDown = charged && here.before.marks.has('pump-down') && held.since === null;
+      const section = pumpedDown ? here.before.graph.parts[event.part]!.name : 'system';
       const what = held.gas === 'refrigerant' ? (held.refrigerant ?? 'refrigerant') : held.gas;
       here.report({
         message: (say) =>
-          `This ${event.type === 'drains' ? 'drains' : 'opens'} ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}: ${free ? 'let it down outdoors' : charged ? 'recover it' : 'let it down'} first${charged && !free ? underLaw(here.plan, 'opening', held.refrigerant) : ''}.`,
+          `This ${event.type === 'drains' ? 'drains' : 'opens'} ${say.parts([event.part])} while ${say.parts(space.parts)} ${space.parts.length > 1 ? 'hold' : 'holds'} ${what} at up to ${gauge(here.plan, held.high)}${pumpedDown ? ' (a pump-down lowers it, and it rises again as what lies in oil and low spots boils off)' : ''}: ${free ? 'let it down outdoors' : charged ? 'recover it' : 'let it down'} first${charged && !free ? underLaw(here.plan, 'opening', held.refrigerant) : ''}.`,
         slot: 'what',
         root: held.since ?? here.before.graph,
         concerns: space.parts,
@@ -55,9 +58,9 @@ export const openUnderPressure = defineCheck({
                         edits(
                           mend.insertBefore(
                             here.step,
-                            `recover system to ${levelAsked(here.plan, what)}`,
-                            'prove-zero system',
-                            ...(asksVacuum(here.plan, what) ? ['break-vacuum system with nitrogen'] : []),
+                            `recover ${section} to ${levelAsked(here.plan, what)}`,
+                            `prove-zero ${section}`,
+                            ...(asksVacuum(here.plan, what) ? [`break-vacuum ${section} with nitrogen`] : []),
                           ),
                         ),
                     }

@@ -2,9 +2,11 @@ import type { Part } from '../../circuit/graph';
 import type { Cause, PartState } from '../../circuit/state';
 import type { Severity } from '../../finding';
 import type { Plan } from '../../plan/plan';
-import { defineCheck, type Whole } from '../define';
+import { defineCheck, type WayOut, type Whole } from '../define';
 import { isCompressor, isDrier } from '../plant';
-import { writeStanding } from '../ways-out';
+import { changesRefrigerant } from '../plant-facts';
+import { edits } from '../support';
+import { said, writeStanding } from '../ways-out';
 
 /** The circuit says that a part is new or gone, and no step makes it so. */
 export const partNotAsStated = defineCheck({
@@ -39,7 +41,10 @@ export const partNotAsStated = defineCheck({
         message: (say) => `${part.name} ${fault.is}${fault.by && setBy ? say.step(setBy) : ''}: ${fault.way}.`,
         concerns: [part.index],
         ...(fault.severity && { severity: fault.severity }),
-        fixes: fault.state && mayBe(whole.plan, part, fault.state) ? writeStanding(whole.plan, part, fault.state) : [],
+        fixes: [
+          ...(part.standing === 'new' && state.mounted === 'old' ? withItsLike(whole, part) : []),
+          ...(fault.state && mayBe(whole.plan, part, fault.state) ? writeStanding(whole.plan, part, fault.state) : []),
+        ],
         related: fault.by && setBy ? [{ cause: setBy, message: 'it is set here' }] : [],
       });
     }
@@ -92,8 +97,10 @@ function faultOf(whole: Whole, part: Part, { mounted, renewed, setBy }: PartStat
         return {
           is: `is stated ${part.standing}, and nothing takes it off before `,
           by: true,
-          way: 'take it off first, or state it new',
-          state: 'new',
+          // What is stated reused goes to the bench and comes back: it was to be taken off.
+          ...(part.standing === 'reused'
+            ? { way: 'take it off first' }
+            : { way: 'take it off first, or state it new', state: 'new' as const }),
         };
       return renewed !== null && renewed === setBy
         ? {
@@ -132,7 +139,34 @@ function putBack({ plan, entries }: Whole, part: Part, { mounted, renewed, setBy
 const never = (whole: Whole, part: number): boolean =>
   whole.entries.every((entry) => entry.after.parts[part]!.mounted === 'none');
 
-/** Whether a part may be stated so: an old drier is not to stay, and after a burnout neither is what held the burnt oil. */
+/** Whether a part may be stated so: an old drier is not to stay, nor a valve that was chosen for another refrigerant, and after a burnout neither is what held the burnt oil. */
 const mayBe = (plan: Plan, part: Part, standing: Part['standing']): boolean =>
   standing !== 'kept' ||
-  !(isDrier(part) || (plan.kinds.includes('burnout') && (isCompressor(part) || part.kind.kind === 'accumulator')));
+  !(
+    isDrier(part) ||
+    (changesRefrigerant(plan) && part.kind.group === 'metering') ||
+    (plan.kinds.includes('burnout') && (isCompressor(part) || part.kind.kind === 'accumulator'))
+  );
+
+/** The step that changes another part of the kind changes this one as well. */
+function withItsLike({ plan, entries }: Whole, part: Part): readonly WayOut[] {
+  const by = entries.find(
+    ({ slot, before, after }) =>
+      slot.step.word.word === 'change' &&
+      plan.graph.parts.some(
+        ({ kind, index }) =>
+          index !== part.index &&
+          kind === part.kind &&
+          before.parts[index]!.renewed === null &&
+          after.parts[index]!.renewed !== null,
+      ),
+  );
+  if (!by) return [];
+  const { step } = by.slot;
+  return [
+    {
+      title: `Change ${part.name} with it`,
+      edits: (mend) => edits(mend.replace(step, 'what', `${said(step, 'what')}, ${part.name}`)),
+    },
+  ];
+}

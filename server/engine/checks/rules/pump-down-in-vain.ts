@@ -17,7 +17,12 @@ export const pumpDownInVain = defineCheck({
   acceptable: true,
   reads: 'state',
   ground: 'practice',
-  yieldsTo: ['circuit-out-of-order', 'refrigerant-not-stated', 'compressor-without-refrigerant'],
+  yieldsTo: [
+    'circuit-out-of-order',
+    'refrigerant-not-stated',
+    'compressor-without-refrigerant',
+    'started-against-shut-valve',
+  ],
   meaning:
     'The plan pumps down while the machine stands still, while its charge is out, or while nothing is shut behind the condenser or receiver, so that what the compressor puts in there runs out again; or into a part of the low side, or a vessel that a shut valve keeps the gas out of; or while the machine heats or defrosts, which is an error; or it is to end near the pressure at which the machine stands at rest; or nothing is opened after it.',
   why: 'The lines stay full; whoever opens them next relies on a charge that is not put away.',

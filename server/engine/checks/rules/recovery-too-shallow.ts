@@ -3,7 +3,7 @@ import type { Plan, Stated } from '../../plan/plan';
 import { exactly, type Quantity } from '../../quantity';
 import { recoveryByLaw } from '../../reference/jurisdictions';
 import { recoveryLevelSource, smallAppliance, unreachableLevelSource } from '../../reference/recovery-levels';
-import { inchOfMercury } from '../../reference/table-units';
+import { inchOfMercury, standardAtmosphere } from '../../reference/table-units';
 import { vehicleRecovery } from '../../reference/vehicles';
 import { recoveryLevel } from '../../takeoff/figures/recovery-level';
 import { input, named } from '../../takeoff/given';
@@ -47,8 +47,19 @@ export const recoveryTooShallow = defineCheck({
         if (event.level <= enough * 1.01 || reachedLater(whole.entries, at, parts, enough)) continue;
         const limit = enough < atmosphere * 0.99 ? inches(whole.plan, enough) : gauge(whole.plan, atmosphere);
         const level = enough < atmosphere * 0.99 ? limit : inOwn(whole.plan, '0 inHg', '0 kPa vacuum');
+        const stated =
+          event.level < atmosphere * 0.99
+            ? inOwn(
+                whole.plan,
+                `${Number(((atmosphere - event.level) / inchOfMercury).toFixed(1))} inHg`,
+                gauge(whole.plan, event.level),
+              )
+            : gauge(whole.plan, event.level);
+        // The table counts from the standard atmosphere, a gauge from that of the site.
+        const table = `${Math.round((standardAtmosphere - enough) / inchOfMercury)} inHg`;
+        const here = limit.endsWith(' inHg') && limit !== table ? `, ${table} of the table at this altitude` : '';
         whole.report(entry, {
-          message: `${gas} is recovered to ${gauge(whole.plan, event.level)} only; before this circuit is opened the rule asks ${limit} (${source}${lawTaken(whole.plan)}); ${authority}.`,
+          message: `${gas} is recovered to ${stated} only; before this circuit is opened the rule asks ${limit}${here} (${source}${lawTaken(whole.plan)}); ${authority}.`,
           slot: entry.slot.step.spans['level'] ? 'level' : 'what',
           concerns: parts,
           fixes: [
@@ -98,11 +109,14 @@ function vacuumStated(whole: Whole): void {
   });
 }
 
-/** The level in whole inches of mercury, as the rule prints it, or in the units of a metric plan. */
+/**
+ * The level in half inches of mercury on the gauge of the site, never less than the rule asks (a hundredth of it is less than a
+ * gauge shows), or in the units of a metric plan.
+ */
 const inches = (plan: Plan, level: number): string =>
   inOwn(
     plan,
-    `${Math.round((plan.site.atmosphere - level) / inchOfMercury)} inHg`,
+    `${Math.ceil(((plan.site.atmosphere - level * 1.0099) / inchOfMercury) * 2) / 2} inHg`,
     shown(plan, exactly('pressure', level), { level: 'vacuum' }),
   );
 

@@ -1,3 +1,4 @@
+import type { Plant } from '../../circuit/state';
 import type { Step } from '../../plan/step';
 import type { Entry } from '../../walk/walk';
 import { beginsToRun, lastBeforeLeaving } from '../course';
@@ -80,7 +81,9 @@ export const valveLeftShut = defineCheck({
             title: 'Put it back before anybody goes',
             edits: (mend) => {
               const leaving = lastBeforeLeaving(whole.entries, entry);
-              const start = held ? undefined : lastStart(whole.entries, entry, leaving);
+              const start = held
+                ? undefined
+                : (withOthers(whole.entries, entry) ?? lastStart(whole.entries, entry, leaving));
               return edits(start ? mend.insertBefore(start, ...all) : mend.insertAfter(leaving, ...all));
             },
           },
@@ -94,11 +97,29 @@ export const valveLeftShut = defineCheck({
 const firstRun = (entries: readonly Entry[], from: Entry): Entry | undefined =>
   entries.slice(entries.indexOf(from) + 1).find(beginsToRun);
 
-/** The last step between two others that sets the machine going: a shut valve is opened before it. */
+/** The step that opens again what was shut together with a valve: there the author meant to open them all. */
+function withOthers(entries: readonly Entry[], by: Entry): Step | undefined {
+  const shut = by.after.parts.flatMap(({ position }, part) =>
+    position === 'shut' && by.before.parts[part]!.position !== 'shut' ? [part] : [],
+  );
+  return entries
+    .slice(entries.indexOf(by) + 1)
+    .find(({ before, after }) =>
+      shut.some((part) => before.parts[part]!.position === 'shut' && after.parts[part]!.position === 'open'),
+    )?.slot.step;
+}
+
+/**
+ * The last step between two others that sets the machine going, or gives it the power with which it may start by itself: a shut
+ * valve is opened before it.
+ */
 function lastStart(entries: readonly Entry[], from: Entry, to: Step): Step | undefined {
   const last = entries.findIndex((entry) => entry.slot.step === to);
-  return entries
-    .slice(entries.indexOf(from) + 1, last + 1)
-    .reverse()
-    .find((entry) => !entry.before.running && entry.after.running)?.slot.step;
+  const between = entries.slice(entries.indexOf(from) + 1, last + 1).reverse();
+  const start = between.find((entry) => !entry.before.running && entry.after.running);
+  if (!start) return undefined;
+  const power = between.slice(between.indexOf(start)).find((entry) => !hasPower(entry.before) && hasPower(entry.after));
+  return (power ?? start).slot.step;
 }
+
+const hasPower = ({ power, lockedOut }: Plant): boolean => power === 'on' && lockedOut.size === 0;

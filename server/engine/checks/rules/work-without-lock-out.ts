@@ -1,9 +1,11 @@
 import { type Space, spacesOf } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
-import { defineCheck, type Here } from '../define';
+import type { Entry } from '../../walk/walk';
+import { defineCheck, type Here, type Mend } from '../define';
 import { isCompressor, onlyDriers, readyCompressors } from '../plant';
 import { roundTrip } from '../round-trip';
 import { edits, underLaw } from '../support';
+import { said } from '../ways-out';
 
 /** A joint undone or a torch lit while the compressors can still start. */
 export const workWithoutLockOut = defineCheck({
@@ -79,7 +81,25 @@ function say(here: Here, part: number, what: string): void {
     root: here.before.powerBy ?? here.before.graph,
     related: here.before.powerBy ? [{ cause: here.before.powerBy, message: 'the power came back here' }] : [],
     fixes: [
-      { title: 'Lock out before this step', edits: (mend) => edits(mend.insertBefore(here.step, 'lock-out power')) },
+      {
+        title: 'Lock out before this step',
+        edits: (mend) => {
+          const what = givenBack(mend, here.entry);
+          return what === null ? [] : edits(mend.insertBefore(here.step, `lock-out ${what}`));
+        },
+      },
     ],
   });
+}
+
+/** What a later step restores, power or a part by its name, that was never locked out: null where nothing is given back. */
+function givenBack(mend: Mend, entry: Entry): string | null {
+  const { entries } = mend.view.walk;
+  const later = entries.slice(entries.findIndex(({ cause }) => cause === entry.cause) + 1);
+  for (const { slot, events } of later) {
+    if (slot.step.word.word !== 'restore') continue;
+    if (events.some((event) => event.type === 'powers')) return 'power';
+    if (events.some((event) => event.type === 'no-effect')) return said(slot.step, 'what');
+  }
+  return null;
 }

@@ -15,7 +15,8 @@ export const renew = verb({
     const targets = act.targets(values.what);
     for (const index of targets.flatMap((target) => target.parts)) {
       breach(act, index, 'undone');
-      if (act.draft.graph.parts[index]!.standing === 'new') act.draft.setPart(index, newInPlace(act, act.draft.graph.parts[index]!));
+      if (act.draft.graph.parts[index]!.standing === 'new')
+        act.draft.setPart(index, newInPlace(act, act.draft.graph.parts[index]!));
     }
     markAll(act, targets);
   },
