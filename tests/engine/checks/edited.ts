@@ -10,7 +10,15 @@ const texts = folders.map(filesOf);
 export const textOf = (plan: string): string => texts.find((each) => plan in each)![plan]!;
 
 /** What is found above information in a sound plan of which some texts, the first or every one of each, are put differently. */
-export function foundIn(plan: string, swaps: readonly Swap[], which: 'first' | 'every' = 'first'): readonly Finding[] {
+export const foundIn = (plan: string, swaps: readonly Swap[], which: 'first' | 'every' = 'first'): readonly Finding[] =>
+  allFoundIn(plan, swaps, which).filter(({ severity }) => severity !== 'information');
+
+/** What is found in it, information as well. */
+export function allFoundIn(
+  plan: string,
+  swaps: readonly Swap[],
+  which: 'first' | 'every' = 'first',
+): readonly Finding[] {
   const files = texts.find((each) => plan in each)!;
   let text = files[plan]!;
   for (const [from, by] of swaps) {
@@ -19,6 +27,5 @@ export function foundIn(plan: string, swaps: readonly Swap[], which: 'first' | '
   }
   return workspaceOf({ ...files, [plan]: text })
     .snapshot()
-    .findings(plan)
-    .filter(({ severity }) => severity !== 'information');
+    .findings(plan);
 }

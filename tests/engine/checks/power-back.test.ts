@@ -1,16 +1,16 @@
 import { expect, it } from 'vitest';
-import { foundIn } from './edited';
+import { allFoundIn, foundIn } from './edited';
 
 // 12 h and more with the heater on before a start: common practice (handbook 13.1).
 it.each([
   'freezer-regulator-renewed.jobplan',
   'rusted-receiver-renewed.jobplan',
   'freezer-new-condensing-unit.jobplan',
-])('power that comes back twice in a row leaves the sump cold: %s', (plan) => {
+])('power that comes back twice in a row may leave the sump cold, and harms nothing else: %s', (plan) => {
   const hours = plan.includes('regulator') ? 24 : 12;
-  const [found, ...others] = foundIn(plan, [[`energise controls for ${hours} h`, 'restore power']]);
-  expect(others).toEqual([]);
-  expect(found!.name).toBe('heater-too-short');
+  const swaps = [[`energise controls for ${hours} h`, 'restore power']] as const;
+  expect(foundIn(plan, swaps)).toEqual([]);
+  const found = allFoundIn(plan, swaps).find(({ name }) => name === 'heater-too-short');
   expect(found!.message).toMatch(/^Power comes back here and once more at step \d+ \(restore power\)/);
   const [edit] = found!.fixes[0]!.edits;
   expect(edit!.text).toBe('energise controls for 24 h');

@@ -22,7 +22,7 @@ export const heaterTooShort = defineCheck({
   ground: 'practice',
   yieldsTo: ['refrigerant-not-stated'],
   meaning:
-    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start, before a lock-out that ends them, or before the new compressor is in place. Or power comes back twice in a row, as if the first were meant for the heater. A machine on wheels (`equipment transport` or `vehicle`) has no heater unless the plan gives it hours.',
+    'A compressor with a sump of oil, or one whose controls the plan gives power for a stated time, is started after a new charge, and its heater had power for less than 12 hours before; or the hours that the plan gives it come after the start, before a lock-out that ends them, or before the new compressor is in place. Power that comes back twice in a row, as if the first were meant for the heater, is for information. A machine on wheels (`equipment transport` or `vehicle`) has no heater unless the plan gives it hours.',
   why: 'Liquid in the cold oil boils at the start, foams the oil out and breaks bearings and valves.',
   source: 'at least 12 to 24 h before the start: common practice (handbook 13.1)',
   wrong: {
@@ -105,6 +105,7 @@ function poweredTwice(whole: Whole, under: readonly Entry[]): void {
     message: (say) =>
       `Power comes back here and once more at ${say.step(again.cause)}, and the machine starts cold: if the first is to warm the sump, give the controls alone power for at least 12 h; else leave one of the two out.`,
     slot: 'what',
+    severity: 'information',
     root: 'twice',
     related: [{ cause: again.cause, message: 'the same again' }],
     fixes: [

@@ -27,6 +27,7 @@ export const testBelowDesign = defineCheck({
     'section-not-recovered',
     'section-not-evacuated',
     'joint-left-open',
+    'section-not-tested',
   ],
   meaning:
     'The highest test that a part gets is below the design pressure of its side, as the plate states it, or, where the old equipment stays, below what the new refrigerant reaches at design temperature. A part rated lower is tested at its rating.',
