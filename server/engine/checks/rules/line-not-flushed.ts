@@ -1,3 +1,5 @@
+import type { Cause } from '../../circuit/state';
+import type { Step } from '../../plan/step';
 import type { Entry } from '../../walk/walk';
 import { defineCheck } from '../define';
 import { isOrAre } from '../is-are';
@@ -26,13 +28,21 @@ export const lineNotFlushed = defineCheck({
     const { entries, plan } = whole;
     const flushed = new Set(entries.flatMap((entry) => linesOf(entry, 'solvent')));
     if (flushed.size === 0) return;
+    const purged = new Map<Step, { readonly line: number; readonly by: Cause }[]>();
     for (const entry of entries) {
       const round = repeatAround(entry);
+      if (!round) continue;
+      for (const line of linesOf(entry, 'nitrogen')) {
+        if (flushed.has(line)) continue;
+        const known = purged.get(round);
+        if (known) known.push({ line, by: entry.cause });
+        else purged.set(round, [{ line, by: entry.cause }]);
+      }
+    }
+    for (const entry of purged.size > 0 ? entries : []) {
+      const round = repeatAround(entry);
       if (!round || linesOf(entry, 'solvent').length === 0) continue;
-      const forgotten = entries
-        .filter((each) => repeatAround(each) === round)
-        .flatMap((each) => linesOf(each, 'nitrogen').map((line) => ({ line, by: each.cause })))
-        .filter(({ line }) => !flushed.has(line));
+      const forgotten = purged.get(round) ?? [];
       const [first] = forgotten;
       if (!first) continue;
       const lines = [...new Set(forgotten.map(({ line }) => line))];
