@@ -60,6 +60,15 @@ export function marksLeft(entry: Entry): readonly string[] {
 /** Whether a step has noted something of this kind. */
 export const leaves = (entry: Entry, mark: RegExp): boolean => marksLeft(entry).some((name) => mark.test(name));
 
+/** The steps before one and those behind it, in a walk that knows it by its cause; none where it does not. */
+export function aroundOf(
+  entries: readonly Entry[],
+  { cause }: Pick<Entry, 'cause'>,
+): { readonly earlier: readonly Entry[]; readonly later: readonly Entry[] } {
+  const at = entries.findIndex((each) => each.cause === cause);
+  return at < 0 ? { earlier: [], later: [] } : { earlier: entries.slice(0, at), later: entries.slice(at + 1) };
+}
+
 /** Whether something of this kind was noted down between two steps: `acid-test system`. */
 export const markedAfter = (entries: readonly Entry[], from: number, mark: RegExp): boolean =>
   entries.slice(from + 1).some((entry) => leaves(entry, mark));

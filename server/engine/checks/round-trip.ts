@@ -57,8 +57,9 @@ export function drawnFrom(plant: Plant, compressor: number): Omit<RoundTrip, 'co
   const stops = (end: number): boolean => {
     const { part } = graph.ends[end]!;
     const seat = graph.parts[part]!.kind.shuts === 'hand' && plant.parts[part]!.position === 'shut';
-    if (seat || plant.ends[end]!.valve === 'shut') shut.push(part);
-    return seat || plant.ends[end]!.valve === 'shut';
+    const isShut = seat || plant.ends[end]!.valve === 'shut';
+    if (isShut) shut.push(part);
+    return isShut;
   };
   for (let end = queue.shift(); end !== undefined; end = queue.shift()) {
     if (seen.has(end) || stops(end)) continue;

@@ -11,6 +11,7 @@ import type { Selector } from '../plan/selection';
 import type { Step } from '../plan/step';
 import { exactly, type Quantity, type ShowOptions } from '../quantity';
 import type { Entry } from '../walk/walk';
+import { aroundOf } from './course';
 import type { Here, Mend, WayOut } from './define';
 import { figureOf, spotOf } from './stock';
 import { edits, shown } from './support';
@@ -77,8 +78,7 @@ export const moveDown = (
   title,
   edits: (mend) => {
     const { entries } = mend.view.walk;
-    const at = entries.findIndex((entry) => entry.cause === moved.cause);
-    const other = at < 0 ? undefined : entries.slice(at + 1).find((later) => until(later, entries));
+    const other = aroundOf(entries, moved).later.find((later) => until(later, entries));
     return other ? mend.move(moved.slot.step, to, other.slot.step, as) : [];
   },
 });

@@ -1,5 +1,6 @@
 import { spacesOf } from '../../circuit/spaces';
 import type { Entry } from '../../walk/walk';
+import { aroundOf } from '../course';
 import { defineCheck, type Mend, type WayOut } from '../define';
 import { heldBy, refrigerantShows } from '../plant';
 import { edits, gauge, inOwn, underLaw } from '../support';
@@ -83,16 +84,10 @@ export const chargeStillIn = defineCheck({
 });
 
 /** The step by which something was recovered before another one. */
-const recoveredBefore = (mend: Mend, entry: Entry): Entry | undefined => {
-  const { entries } = mend.view.walk;
-  return entries
-    .slice(
-      0,
-      entries.findIndex(({ cause }) => cause === entry.cause),
-    )
+const recoveredBefore = (mend: Mend, entry: Entry): Entry | undefined =>
+  [...aroundOf(mend.view.walk.entries, entry).earlier]
     .reverse()
     .find(({ events }) => events.some((event) => event.type === 'recovers' && event.spaces.length > 0));
-};
 
 /** Where a section was recovered, the pump or the nitrogen is meant for it alone. */
 const onSection = (entry: Entry): WayOut => ({

@@ -1,6 +1,6 @@
 import type { Plant } from '../../circuit/state';
 import type { Entry } from '../../walk/walk';
-import { has, visitOf } from '../course';
+import { aroundOf, has, visitOf } from '../course';
 import { defineCheck, type Here, type WayOut } from '../define';
 import { aboveZero, heldBy, isCharged, readyCompressors, spaceAt } from '../plant';
 
@@ -73,8 +73,7 @@ function report(here: Here, part: number, open: boolean): void {
 const whenFilled = (entry: Entry): WayOut => ({
   title: 'Give it power when refrigerant is in',
   edits: (mend) => {
-    const { entries } = mend.view.walk;
-    const later = entries.slice(entries.findIndex(({ cause }) => cause === entry.cause) + 1);
+    const { later } = aroundOf(mend.view.walk.entries, entry);
     const at = later.findIndex((each) => visitOf(each) === visitOf(entry) && isReady(each.after));
     const filled = later[at];
     if (!filled) return [];

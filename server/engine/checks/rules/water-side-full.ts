@@ -2,7 +2,7 @@ import type { Plant } from '../../circuit/state';
 import { freelyVented } from '../../reference/venting-exempt';
 import { isWaterValve } from '../../steps/valves';
 import { hasWaterSide } from '../../steps/water';
-import { has } from '../course';
+import { aroundOf, has } from '../course';
 import { defineCheck, type Here, type WayOut } from '../define';
 import { edits } from '../support';
 import { insertBefore } from '../ways-out';
@@ -98,8 +98,7 @@ const shutUntilStart = ({ entry, step }: Here): WayOut => ({
   title: 'Close water-valves here, and open them before the start',
   edits: (mend) => {
     const { entries } = mend.view.walk;
-    const at = entries.findIndex((each) => each.cause === entry.cause);
-    const start = entries.slice(at + 1).find((each) => has(each, 'starts'));
+    const start = aroundOf(entries, entry).later.find((each) => has(each, 'starts'));
     const last = entries.at(-1)!;
     return edits(
       mend.insertBefore(step, 'close water-valves'),

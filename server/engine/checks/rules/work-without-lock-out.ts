@@ -1,6 +1,7 @@
 import { type Space, spacesOf } from '../../circuit/spaces';
 import type { Plant } from '../../circuit/state';
 import type { Entry } from '../../walk/walk';
+import { aroundOf } from '../course';
 import { defineCheck, type Here, type Mend } from '../define';
 import { isCompressor, onlyDriers, readyCompressors } from '../plant';
 import { roundTrip } from '../round-trip';
@@ -94,9 +95,7 @@ function say(here: Here, part: number, what: string): void {
 
 /** What a later step restores, power or a part by its name, that was never locked out: null where nothing is given back. */
 function givenBack(mend: Mend, entry: Entry): string | null {
-  const { entries } = mend.view.walk;
-  const later = entries.slice(entries.findIndex(({ cause }) => cause === entry.cause) + 1);
-  for (const { slot, events } of later) {
+  for (const { slot, events } of aroundOf(mend.view.walk.entries, entry).later) {
     if (slot.step.word.word !== 'restore') continue;
     if (events.some((event) => event.type === 'powers')) return 'power';
     if (events.some((event) => event.type === 'no-effect')) return said(slot.step, 'what');

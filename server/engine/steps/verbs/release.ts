@@ -47,10 +47,9 @@ export const release = verb({
     if (under.length === 0) {
       // Nitrogen that is not let down stays under pressure, whoever reads the step.
       const held = spaces(now).filter((space) => isUnderNitrogen(act, space));
-      const stays = held.length > 0;
       act.emit({
         type: 'no-effect',
-        why: stays ? 'the nitrogen stands no higher than that' : 'no nitrogen stands under pressure there',
+        why: held.length > 0 ? 'the nitrogen stands no higher than that' : 'no nitrogen stands under pressure there',
         // Let down once more to the same level, it is where it should be; to a higher one, the figure is wrong.
         ...(held.some((space) => heldIn(act, space).high < level * 0.99) && values.to && { grave: true }),
       });

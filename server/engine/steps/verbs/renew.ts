@@ -1,6 +1,6 @@
 import { selection } from '../../plan/selection';
 import { first } from '../../plan/vocabulary';
-import { breach, markAll, newInPlace } from '../acts';
+import { breach, markAll, newInPlace, part } from '../acts';
 import { verb } from '../verb';
 
 /** Renews wearing parts: seals, valve cores, a sight glass. */
@@ -15,8 +15,7 @@ export const renew = verb({
     const targets = act.targets(values.what);
     for (const index of targets.flatMap((target) => target.parts)) {
       breach(act, index, 'undone');
-      if (act.draft.graph.parts[index]!.standing === 'new')
-        act.draft.setPart(index, newInPlace(act, act.draft.graph.parts[index]!));
+      if (part(act, index).standing === 'new') act.draft.setPart(index, newInPlace(act, part(act, index)));
     }
     markAll(act, targets);
   },
